@@ -36,7 +36,7 @@ public sealed interface Outcome<T> {
     }
 
     default Optional<T> had() {
-        return this instanceof Computed<T>(T value, var caveats, var method) ? Optional.of(value) : Optional.empty();
+        return this instanceof Computed<T> computed ? Optional.of(computed.value()) : Optional.empty();
     }
 
     /** The same outcome with its value, if any, turned into another. */

@@ -5,7 +5,20 @@ package hornwright.engines.quantity;
  * meant. Arithmetic stays inside the dimension; formulas that mix dimensions work on plain doubles inside an engine.
  */
 public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>
-        permits Angle, Area, Flow, Force, Frequency, Length, Mass, Pressure, Ratio, Stiffness, Temperature, Time, Torque, Volume {
+        permits Angle,
+                Area,
+                Flow,
+                Force,
+                Frequency,
+                Length,
+                Mass,
+                Pressure,
+                Ratio,
+                Stiffness,
+                Temperature,
+                Time,
+                Torque,
+                Volume {
     /** The value in the SI unit of the dimension. */
     double si();
 

@@ -25,8 +25,7 @@ class QuantityTest {
     void a_derived_number_is_followed_down_to_its_leaves() {
         var depth = Measured.of(
                 Length.ofMillimetres(3), Length.ofMillimetres(0.1), new Source.Instrumented("depth rod", "r.1"));
-        var adhesive =
-                Measured.exact(Length.ofMillimetres(0.5), new Source.ShopRule("adhesive, typical", true));
+        var adhesive = Measured.exact(Length.ofMillimetres(0.5), new Source.ShopRule("adhesive, typical", true));
         var inner = Measured.exact(
                 Length.ofMillimetres(2.5),
                 new Source.Derived(
@@ -48,7 +47,9 @@ class QuantityTest {
     void an_outcome_without_a_value_says_what_would_decide_it() {
         Outcome<Length> missing = Outcome.missing("cup depth");
         assertThat(missing.map(Length::inMillimetres)).isEqualTo(new Outcome.Missing<Double>(List.of("cup depth")));
-        assertThat(Outcome.of(Length.ofMillimetres(2), "by hand").map(Length::inMillimetres).had())
+        assertThat(Outcome.of(Length.ofMillimetres(2), "by hand")
+                        .map(Length::inMillimetres)
+                        .had())
                 .hasValueSatisfying(mm -> assertThat(mm).isCloseTo(2, within(1e-12)));
     }
 }
