@@ -42,11 +42,10 @@ public sealed interface Outcome<T> {
     /** The same outcome with its value, if any, turned into another. */
     default <R> Outcome<R> map(Function<T, R> turn) {
         return switch (this) {
-            case Computed<T>(T value, List<String> caveats, String method) ->
-                new Computed<>(turn.apply(value), caveats, method);
-            case Missing<T>(List<String> wouldDecide) -> new Missing<>(wouldDecide);
-            case NotApplicable<T>(String why) -> new NotApplicable<>(why);
-            case Failed<T>(String where) -> new Failed<>(where);
+            case Computed<T> had -> new Computed<>(turn.apply(had.value()), had.caveats(), had.method());
+            case Missing<T> missing -> new Missing<>(missing.wouldDecide());
+            case NotApplicable<T> not -> new NotApplicable<>(not.why());
+            case Failed<T> failed -> new Failed<>(failed.where());
         };
     }
 }
