@@ -1,0 +1,6 @@
+package hornwright.bench.horn;
+
+/**
+ * The pad the maker fitted.
+ */
+public record PadBuild(double diameterMm, double thicknessMm, String material, double massG) {}
