@@ -68,8 +68,10 @@ public record Keywork(
         return switch (place.belongsTo()) {
             case Owner.OfCup cup -> Optional.of(keyOf(cups.get(cup.id())).group());
             case Owner.OfKey key -> Optional.of(keys.get(key.id()).group());
-            case Owner.OfLink link -> Optional.of(keys.get(links.get(link.id()).driver()).group());
-            case Owner.OfRod rod -> keysOn(rods.get(rod.id())).stream().findFirst().map(Key::group);
+            case Owner.OfLink link ->
+                Optional.of(keys.get(links.get(link.id()).driver()).group());
+            case Owner.OfRod rod ->
+                keysOn(rods.get(rod.id())).stream().findFirst().map(Key::group);
             case Owner.OfHole hole -> Optional.empty();
             case Owner.OfPart part -> Optional.empty();
         };
