@@ -1,10 +1,17 @@
 package hornwright.desk;
 
+import hornwright.desk.cli.Hornwright;
+import hornwright.desk.cli.Streams;
+
 /** Starts the program. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println(String.join(" ", args));
+        int code = Hornwright.run(Streams.system(), args);
+        System.out.flush();
+        if (code >= 0) {
+            System.exit(code);
+        }
     }
 }

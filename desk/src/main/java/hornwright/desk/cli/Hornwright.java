@@ -1,0 +1,83 @@
+package hornwright.desk.cli;
+
+import hornwright.desk.json.BadInput;
+import hornwright.desk.json.Fault;
+import hornwright.desk.json.Out;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The program as one command with its verbs; without a verb it serves the pages. */
+@Command(
+        name = "hornwright",
+        mixinStandardHelpOptions = true,
+        version = "hornwright " + Version.NUMBER,
+        description = "Plans the restoration of a vintage saxophone.",
+        sortOptions = false)
+public final class Hornwright implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "machine-readable output and faults")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        spec.commandLine().usage(spec.commandLine().getErr());
+        return ExitCode.BAD_INPUT;
+    }
+
+    /** The command tree over the given streams. */
+    public static CommandLine commandLine(Streams streams) {
+        Hornwright root = new Hornwright();
+        CommandLine line = new CommandLine(root)
+                .addSubcommand(new ReckonCommand(streams))
+                .addSubcommand(new ExampleCommand(streams));
+        line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));
+        line.setErr(new java.io.PrintWriter(streams.err(), true, java.nio.charset.StandardCharsets.UTF_8));
+        line.setParameterExceptionHandler((failure, args) -> refuse(streams, failure));
+        line.setExecutionExceptionHandler((failure, command, parsed) -> answer(streams, failure, root.json));
+        return line;
+    }
+
+    public static int run(Streams streams, String... args) {
+        return commandLine(streams).execute(args);
+    }
+
+    private static int refuse(Streams streams, ParameterException failure) {
+        streams.err().println(failure.getMessage());
+        streams.err().println("for example: hornwright example air, or: hornwright --help");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static int answer(Streams streams, Exception failure, boolean json) throws Exception {
+        if (failure instanceof BadInput bad) {
+            tell(streams, bad.faults(), json);
+            return ExitCode.BAD_INPUT;
+        }
+        throw failure;
+    }
+
+    /** One line a fault on standard error; JSON lines with {@code --json}. */
+    static void tell(Streams streams, List<Fault> faults, boolean json) {
+        for (Fault fault : new ArrayList<>(faults)) {
+            streams.err()
+                    .println(
+                            json
+                                    ? Out.object()
+                                            .put("pointer", fault.pointer())
+                                            .put("what", fault.what())
+                                            .put("example", fault.example())
+                                            .toString()
+                                    : fault.line());
+        }
+    }
+}
