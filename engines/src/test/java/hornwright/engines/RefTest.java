@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class RefTest {
     @Test
     void every_reference_file_names_its_source_and_its_tolerance() throws IOException, URISyntaxException {
-        Path root = Path.of(Objects.requireNonNull(Ref.class.getResource("/hornwright"))
-                .toURI());
+        Path root = Path.of(
+                Objects.requireNonNull(Ref.class.getResource("/hornwright")).toURI());
         List<Path> files;
         try (var tree = Files.walk(root)) {
             files = tree.filter(path -> path.toString().endsWith(".ref")).toList();

@@ -50,8 +50,9 @@ public final class Leak {
             area += slot.arc() * slot.gap();
             arc += slot.arc();
         }
-        double reynolds =
-                arc == 0 ? 0 : 2 * input.air().density() * flow / (arc * input.air().viscosity());
+        double reynolds = arc == 0
+                ? 0
+                : 2 * input.air().density() * flow / (arc * input.air().viscosity());
         double hole = flow == 0 ? 0 : diameterOf(flow / (SHARP_EDGE * jetSpeed(input)));
         return new LeakResult(flow, area == 0 ? 0 : flow / area, reynolds, hole);
     }
