@@ -1,0 +1,239 @@
+package hornwright.bench.rules;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The rules as they come. A table rather than code, so that it can be read and argued about line by line.
+ *
+ * <p>Heights, hours, settling and the pad figures are what repairers say to each other; nobody has confirmed them in
+ * print. Prices are inventions of the demo shop.
+ */
+final class ShippedRules {
+    /** id | value | u | unit | least | most | what it says | what stands behind it. */
+    private static final String TABLE =
+            """
+            pad.allowance_mm | 0 | 0 | mm | -1 | 1 | added to the mean inside diameter of the cup: +0.5 for a tight pad, 0, or -0.5 to float freely | common practice
+            pad.step_mm | 0.5 | 0 | mm | 0.1 | 1 | step in which pad diameters are sold | common practice
+            pad.oval_mm | 0.3 | 0 | mm | 0.05 | 2 | two inside diameters of a cup that differ by more are looked at before ordering | bench judgement
+            pad.over-hole-least_mm | 3 | 0 | mm | 0 | 10 | a pad is at least so much wider than its hole | common practice
+            pad.over-hole-most_mm | 6.5 | 0 | mm | 1 | 12 | a pad is at most so much wider than its hole | common practice
+            adhesive.least_mm | 0.2 | 0 | mm | 0 | 2 | thinnest film under a pad that still covers the whole back | bench judgement
+            adhesive.typical_mm | 0.5 | 0.15 | mm | 0.05 | 2 | film under a pad when nobody has aimed at anything | bench judgement
+            adhesive.most_mm | 0.8 | 0 | mm | 0.1 | 3 | thickest film under a pad that still stays put | bench judgement
+            adhesive.small-typical_mm | 0.3 | 0.1 | mm | 0.05 | 2 | film under an octave pad | bench judgement
+            pad.thin-look_mm | 1.3 | 0.3 | mm | 0 | 4 | how far a pad face should stand proud of the cup rim | common practice
+            pad.thin-look-tolerance_mm | 0.5 | 0 | mm | 0 | 3 | how far the look may differ before it is mentioned | bench judgement
+            parallel-gap.large_mm | 1.6 | 0.3 | mm | 0 | 5 | cup rim to hole rim with the key closed, holes of 15 mm and more, nobody has measured | bench judgement
+            parallel-gap.small_mm | 1.3 | 0.3 | mm | 0 | 5 | the same for smaller holes | bench judgement
+            parallel-gap.vent_mm | 0.9 | 0.25 | mm | 0 | 5 | the same for octave vents | bench judgement
+            cup-depth.large_mm | 3.0 | 0.3 | mm | 0.5 | 8 | cup floor to cup rim, holes of 15 mm and more, nobody has measured | bench judgement
+            cup-depth.small_mm | 2.5 | 0.3 | mm | 0.5 | 8 | the same for smaller holes | bench judgement
+            cup-depth.vent_mm | 1.9 | 0.3 | mm | 0.5 | 8 | the same for octave vents | bench judgement
+            seat.depth_mm | 0.2 | 0.06 | mm | 0 | 1 | depth of a fresh seat in the pad face | common practice
+            trial.level_mm | 0.05 | 0 | mm | 0.01 | 0.2 | a trial pad is called level when the feeler opposite reads less | bench judgement
+            pad.thickness-within_mm | 0.06 | 0 | mm | 0.01 | 0.3 | a pad thickness is good to so much; a window narrower than its own uncertainty is not claimed | bench judgement
+            resonator.clearance_mm | 3 | 0 | mm | 0 | 20 | a resonator is at least so much smaller than its hole | common practice
+            resonator.least-hole_mm | 14.5 | 0 | mm | 5 | 40 | smaller holes get a rivet, a stitched or a bare centre | common practice
+            resonator.share-of-hole | 0.6 | 0.05 |  | 0.2 | 0.95 | usual resonator diameter as a share of the hole diameter | bench judgement
+            hole.from-pattern_mm | 0.3 | 0.3 | mm | 0 | 3 | a hole of this horn may differ so much from its pattern | bench judgement
+            arm.from-pattern_mm | 1.0 | 1.0 | mm | 0 | 5 | an axis to centre of this horn may differ so much from its pattern | bench judgement
+            height.from-pattern_mm | 0.3 | 0.3 | mm | 0 | 3 | a factory height of this horn may differ so much from its pattern | bench judgement
+            foot.from-pattern_mm | 0.4 | 0.4 | mm | 0 | 3 | a foot of this horn may have differed so much from its pattern | bench judgement
+            ratio.foot-centre | 2.2 | 0.45 |  | 0.5 | 6 | rise at the cup centre for each millimetre taken off a key foot | common practice
+            ratio.guard-centre | 1.0 | 0.12 |  | 0.3 | 2 | the same where the cup itself meets a guard | bench judgement
+            ratio.shim_mm | 1.0 | 0 | mm | 0.2 | 3 | the trial shim to ask for; a thinner one tells little | bench judgement
+            foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
+            foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice
+            height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement
+            height.tell_mm | 0.3 | 0 | mm | 0.05 | 2 | a height further than this from its target is worth work | bench judgement
+            link.full_mm | 0.3 | 0 | mm | 0 | 2 | a link contact cut full is left so much over its pattern | bench judgement
+            play.accept_mm | 0.05 | 0 | mm | 0.01 | 0.3 | radial play at a hinge from which pad work waits for key fit | common practice
+            play.tube-share | 1.0 | 0 |  | 0.3 | 2 | share of the tube length that play is taken over | common practice
+            rim.accept_mm | 0.05 | 0 | mm | 0.005 | 0.3 | worst rim gap up to which floating the pad is enough | common practice
+            rim.act_mm | 0.1 | 0 | mm | 0.01 | 0.5 | worst rim gap from which the hole is levelled first | common practice
+            spares.share | 0.1 | 0 |  | 0 | 1 | pads ordered beyond need, as a share, at least one of the commonest | bench judgement
+            hinge.tube-length_mm | 30 | 10 | mm | 5 | 400 | length of a hinge tube nobody has measured | bench judgement
+            u.caliper_mm | 0.05 | 0 | mm | 0.001 | 2 | one standard uncertainty of a caliper on a cup or hole | bench judgement
+            u.depth-rod_mm | 0.1 | 0 | mm | 0.001 | 2 | one standard uncertainty of a depth rod | bench judgement
+            u.rule_mm | 0.5 | 0 | mm | 0.001 | 2 | one standard uncertainty of a rule held to a hinge | bench judgement
+            u.wedge_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of a wedge gauge at the front edge | bench judgement
+            u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
+            u.other_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of any other instrument | bench judgement
+            u.force-gauge_N | 0.08 | 0 | N | 0.001 | 1 | one standard uncertainty of a force gauge at a touch | bench judgement
+            settling.natural-cork | 0.065 | 0.02 |  | 0 | 0.6 | share of its thickness natural cork loses in the first weeks of play | common practice
+            settling.cork-rubber-composite | 0.035 | 0.009 |  | 0 | 0.6 | share of its thickness cork-rubber composite loses in the first weeks of play | common practice
+            settling.woven-wool-felt | 0.175 | 0.045 |  | 0 | 0.6 | share of its thickness woven wool felt loses in the first weeks of play | common practice
+            settling.dense-wool-felt | 0.085 | 0.02 |  | 0 | 0.6 | share of its thickness dense wool felt loses in the first weeks of play | common practice
+            settling.synthetic-felt | 0.025 | 0.009 |  | 0 | 0.6 | share of its thickness synthetic felt loses in the first weeks of play | common practice
+            settling.leather | 0.075 | 0.015 |  | 0 | 0.6 | share of its thickness leather loses in the first weeks of play | common practice
+            settling.PTFE | 0.0 | 0.002 |  | 0 | 0.6 | share of its thickness PTFE loses in the first weeks of play | common practice
+            settling.unknown | 0.08 | 0.05 |  | 0 | 0.6 | share of its thickness unknown loses in the first weeks of play | common practice
+            height.alto.low-b-flat.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b flat at the front edge | common practice
+            height.alto.low-b-flat.most_mm | 11 | 0 | mm | 0 | 25 | alto: greatest usual height of low b flat at the front edge | common practice
+            height.alto.low-b.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b at the front edge | common practice
+            height.alto.low-b.most_mm | 10.5 | 0 | mm | 0 | 25 | alto: greatest usual height of low b at the front edge | common practice
+            height.alto.low-c-sharp.least_mm | 8 | 0 | mm | 0 | 25 | alto: lowest usual height of low c sharp at the front edge | common practice
+            height.alto.low-c-sharp.most_mm | 10.5 | 0 | mm | 0 | 25 | alto: greatest usual height of low c sharp at the front edge | common practice
+            height.alto.low-c.least_mm | 7.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low c at the front edge | common practice
+            height.alto.low-c.most_mm | 10 | 0 | mm | 0 | 25 | alto: greatest usual height of low c at the front edge | common practice
+            height.alto.low-e-flat.least_mm | 6 | 0 | mm | 0 | 25 | alto: lowest usual height of low e flat at the front edge | common practice
+            height.alto.low-e-flat.most_mm | 9 | 0 | mm | 0 | 25 | alto: greatest usual height of low e flat at the front edge | common practice
+            height.alto.d.least_mm | 6.5 | 0 | mm | 0 | 25 | alto: lowest usual height of d at the front edge | common practice
+            height.alto.d.most_mm | 8.5 | 0 | mm | 0 | 25 | alto: greatest usual height of d at the front edge | common practice
+            height.alto.e.least_mm | 6 | 0 | mm | 0 | 25 | alto: lowest usual height of e at the front edge | common practice
+            height.alto.e.most_mm | 8 | 0 | mm | 0 | 25 | alto: greatest usual height of e at the front edge | common practice
+            height.alto.f.least_mm | 5.5 | 0 | mm | 0 | 25 | alto: lowest usual height of f at the front edge | common practice
+            height.alto.f.most_mm | 7.5 | 0 | mm | 0 | 25 | alto: greatest usual height of f at the front edge | common practice
+            height.alto.f-sharp.least_mm | 5 | 0 | mm | 0 | 25 | alto: lowest usual height of f sharp at the front edge | common practice
+            height.alto.f-sharp.most_mm | 7 | 0 | mm | 0 | 25 | alto: greatest usual height of f sharp at the front edge | common practice
+            height.alto.g-sharp.least_mm | 4 | 0 | mm | 0 | 25 | alto: lowest usual height of g sharp at the front edge | common practice
+            height.alto.g-sharp.most_mm | 6.5 | 0 | mm | 0 | 25 | alto: greatest usual height of g sharp at the front edge | common practice
+            height.alto.g.least_mm | 4.5 | 0 | mm | 0 | 25 | alto: lowest usual height of g at the front edge | common practice
+            height.alto.g.most_mm | 6.5 | 0 | mm | 0 | 25 | alto: greatest usual height of g at the front edge | common practice
+            height.alto.a.least_mm | 4 | 0 | mm | 0 | 25 | alto: lowest usual height of a at the front edge | common practice
+            height.alto.a.most_mm | 6 | 0 | mm | 0 | 25 | alto: greatest usual height of a at the front edge | common practice
+            height.alto.bis.least_mm | 3 | 0 | mm | 0 | 25 | alto: lowest usual height of bis at the front edge | common practice
+            height.alto.bis.most_mm | 5 | 0 | mm | 0 | 25 | alto: greatest usual height of bis at the front edge | common practice
+            height.alto.b.least_mm | 3.5 | 0 | mm | 0 | 25 | alto: lowest usual height of b at the front edge | common practice
+            height.alto.b.most_mm | 5.5 | 0 | mm | 0 | 25 | alto: greatest usual height of b at the front edge | common practice
+            height.alto.c-vent.least_mm | 3 | 0 | mm | 0 | 25 | alto: lowest usual height of c vent at the front edge | common practice
+            height.alto.c-vent.most_mm | 4.5 | 0 | mm | 0 | 25 | alto: greatest usual height of c vent at the front edge | common practice
+            height.alto.side-b-flat.least_mm | 4 | 0 | mm | 0 | 25 | alto: lowest usual height of side b flat at the front edge | common practice
+            height.alto.side-b-flat.most_mm | 6 | 0 | mm | 0 | 25 | alto: greatest usual height of side b flat at the front edge | common practice
+            height.alto.side-c.least_mm | 4 | 0 | mm | 0 | 25 | alto: lowest usual height of side c at the front edge | common practice
+            height.alto.side-c.most_mm | 6 | 0 | mm | 0 | 25 | alto: greatest usual height of side c at the front edge | common practice
+            height.alto.side-f-sharp.least_mm | 3.5 | 0 | mm | 0 | 25 | alto: lowest usual height of side f sharp at the front edge | common practice
+            height.alto.side-f-sharp.most_mm | 5.5 | 0 | mm | 0 | 25 | alto: greatest usual height of side f sharp at the front edge | common practice
+            height.alto.palm-d.least_mm | 4.5 | 0 | mm | 0 | 25 | alto: lowest usual height of palm d at the front edge | common practice
+            height.alto.palm-d.most_mm | 7 | 0 | mm | 0 | 25 | alto: greatest usual height of palm d at the front edge | common practice
+            height.alto.palm-e-flat.least_mm | 4.5 | 0 | mm | 0 | 25 | alto: lowest usual height of palm e flat at the front edge | common practice
+            height.alto.palm-e-flat.most_mm | 7 | 0 | mm | 0 | 25 | alto: greatest usual height of palm e flat at the front edge | common practice
+            height.alto.high-e.least_mm | 4.5 | 0 | mm | 0 | 25 | alto: lowest usual height of high e at the front edge | common practice
+            height.alto.high-e.most_mm | 7 | 0 | mm | 0 | 25 | alto: greatest usual height of high e at the front edge | common practice
+            height.alto.palm-f.least_mm | 4.5 | 0 | mm | 0 | 25 | alto: lowest usual height of palm f at the front edge | common practice
+            height.alto.palm-f.most_mm | 7 | 0 | mm | 0 | 25 | alto: greatest usual height of palm f at the front edge | common practice
+            height.alto.high-f-sharp.least_mm | 4 | 0 | mm | 0 | 25 | alto: lowest usual height of high f sharp at the front edge | common practice
+            height.alto.high-f-sharp.most_mm | 6 | 0 | mm | 0 | 25 | alto: greatest usual height of high f sharp at the front edge | common practice
+            height.alto.body-octave.least_mm | 1 | 0 | mm | 0 | 25 | alto: lowest usual height of body octave at the front edge | common practice
+            height.alto.body-octave.most_mm | 2.5 | 0 | mm | 0 | 25 | alto: greatest usual height of body octave at the front edge | common practice
+            height.alto.neck-octave.least_mm | 1 | 0 | mm | 0 | 25 | alto: lowest usual height of neck octave at the front edge | common practice
+            height.alto.neck-octave.most_mm | 2.5 | 0 | mm | 0 | 25 | alto: greatest usual height of neck octave at the front edge | common practice
+            height.tenor.low-b-flat.least_mm | 10 | 0 | mm | 0 | 25 | tenor: lowest usual height of low b flat at the front edge | common practice
+            height.tenor.low-b-flat.most_mm | 13.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of low b flat at the front edge | common practice
+            height.tenor.low-b.least_mm | 10 | 0 | mm | 0 | 25 | tenor: lowest usual height of low b at the front edge | common practice
+            height.tenor.low-b.most_mm | 13 | 0 | mm | 0 | 25 | tenor: greatest usual height of low b at the front edge | common practice
+            height.tenor.low-c-sharp.least_mm | 9 | 0 | mm | 0 | 25 | tenor: lowest usual height of low c sharp at the front edge | common practice
+            height.tenor.low-c-sharp.most_mm | 12 | 0 | mm | 0 | 25 | tenor: greatest usual height of low c sharp at the front edge | common practice
+            height.tenor.low-c.least_mm | 9 | 0 | mm | 0 | 25 | tenor: lowest usual height of low c at the front edge | common practice
+            height.tenor.low-c.most_mm | 11.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of low c at the front edge | common practice
+            height.tenor.low-e-flat.least_mm | 7 | 0 | mm | 0 | 25 | tenor: lowest usual height of low e flat at the front edge | common practice
+            height.tenor.low-e-flat.most_mm | 10 | 0 | mm | 0 | 25 | tenor: greatest usual height of low e flat at the front edge | common practice
+            height.tenor.d.least_mm | 7.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of d at the front edge | common practice
+            height.tenor.d.most_mm | 10 | 0 | mm | 0 | 25 | tenor: greatest usual height of d at the front edge | common practice
+            height.tenor.e.least_mm | 7 | 0 | mm | 0 | 25 | tenor: lowest usual height of e at the front edge | common practice
+            height.tenor.e.most_mm | 9.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of e at the front edge | common practice
+            height.tenor.f.least_mm | 6.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of f at the front edge | common practice
+            height.tenor.f.most_mm | 9 | 0 | mm | 0 | 25 | tenor: greatest usual height of f at the front edge | common practice
+            height.tenor.f-sharp.least_mm | 6 | 0 | mm | 0 | 25 | tenor: lowest usual height of f sharp at the front edge | common practice
+            height.tenor.f-sharp.most_mm | 8 | 0 | mm | 0 | 25 | tenor: greatest usual height of f sharp at the front edge | common practice
+            height.tenor.g-sharp.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of g sharp at the front edge | common practice
+            height.tenor.g-sharp.most_mm | 7.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of g sharp at the front edge | common practice
+            height.tenor.g.least_mm | 5.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of g at the front edge | common practice
+            height.tenor.g.most_mm | 7.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of g at the front edge | common practice
+            height.tenor.a.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of a at the front edge | common practice
+            height.tenor.a.most_mm | 6.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of a at the front edge | common practice
+            height.tenor.bis.least_mm | 3.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of bis at the front edge | common practice
+            height.tenor.bis.most_mm | 5.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of bis at the front edge | common practice
+            height.tenor.b.least_mm | 4 | 0 | mm | 0 | 25 | tenor: lowest usual height of b at the front edge | common practice
+            height.tenor.b.most_mm | 6 | 0 | mm | 0 | 25 | tenor: greatest usual height of b at the front edge | common practice
+            height.tenor.c-vent.least_mm | 3.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of c vent at the front edge | common practice
+            height.tenor.c-vent.most_mm | 5 | 0 | mm | 0 | 25 | tenor: greatest usual height of c vent at the front edge | common practice
+            height.tenor.side-b-flat.least_mm | 4.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of side b flat at the front edge | common practice
+            height.tenor.side-b-flat.most_mm | 7 | 0 | mm | 0 | 25 | tenor: greatest usual height of side b flat at the front edge | common practice
+            height.tenor.side-c.least_mm | 4.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of side c at the front edge | common practice
+            height.tenor.side-c.most_mm | 7 | 0 | mm | 0 | 25 | tenor: greatest usual height of side c at the front edge | common practice
+            height.tenor.side-f-sharp.least_mm | 4 | 0 | mm | 0 | 25 | tenor: lowest usual height of side f sharp at the front edge | common practice
+            height.tenor.side-f-sharp.most_mm | 6.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of side f sharp at the front edge | common practice
+            height.tenor.palm-d.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of palm d at the front edge | common practice
+            height.tenor.palm-d.most_mm | 8 | 0 | mm | 0 | 25 | tenor: greatest usual height of palm d at the front edge | common practice
+            height.tenor.palm-e-flat.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of palm e flat at the front edge | common practice
+            height.tenor.palm-e-flat.most_mm | 8 | 0 | mm | 0 | 25 | tenor: greatest usual height of palm e flat at the front edge | common practice
+            height.tenor.high-e.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of high e at the front edge | common practice
+            height.tenor.high-e.most_mm | 8 | 0 | mm | 0 | 25 | tenor: greatest usual height of high e at the front edge | common practice
+            height.tenor.palm-f.least_mm | 5 | 0 | mm | 0 | 25 | tenor: lowest usual height of palm f at the front edge | common practice
+            height.tenor.palm-f.most_mm | 8 | 0 | mm | 0 | 25 | tenor: greatest usual height of palm f at the front edge | common practice
+            height.tenor.high-f-sharp.least_mm | 4.5 | 0 | mm | 0 | 25 | tenor: lowest usual height of high f sharp at the front edge | common practice
+            height.tenor.high-f-sharp.most_mm | 7 | 0 | mm | 0 | 25 | tenor: greatest usual height of high f sharp at the front edge | common practice
+            height.tenor.body-octave.least_mm | 1 | 0 | mm | 0 | 25 | tenor: lowest usual height of body octave at the front edge | common practice
+            height.tenor.body-octave.most_mm | 2.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of body octave at the front edge | common practice
+            height.tenor.neck-octave.least_mm | 1 | 0 | mm | 0 | 25 | tenor: lowest usual height of neck octave at the front edge | common practice
+            height.tenor.neck-octave.most_mm | 2.5 | 0 | mm | 0 | 25 | tenor: greatest usual height of neck octave at the front edge | common practice
+            hours.intake.least_h | 0.7 | 0 | h | 0 | 60 | fewest hours on an alto for: identify, photograph, play, describe | common practice
+            hours.intake.most_h | 1.5 | 0 | h | 0 | 60 | most hours on an alto for: identify, photograph, play, describe | common practice
+            hours.measure.least_h | 0.7 | 0 | h | 0 | 60 | fewest hours on an alto for: measure before strip-down | common practice
+            hours.measure.most_h | 1.5 | 0 | h | 0 | 60 | most hours on an alto for: measure before strip-down | common practice
+            hours.strip.least_h | 0.7 | 0 | h | 0 | 60 | fewest hours on an alto for: strip down, bag and label | common practice
+            hours.strip.most_h | 1.2 | 0 | h | 0 | 60 | most hours on an alto for: strip down, bag and label | common practice
+            hours.body.least_h | 1 | 0 | h | 0 | 60 | fewest hours on an alto for: straighten, dents, braces, solder, neck | common practice
+            hours.body.most_h | 8 | 0 | h | 0 | 60 | most hours on an alto for: straighten, dents, braces, solder, neck | common practice
+            hours.clean.least_h | 1 | 0 | h | 0 | 60 | fewest hours on an alto for: clean | common practice
+            hours.clean.most_h | 2 | 0 | h | 0 | 60 | most hours on an alto for: clean | common practice
+            hours.springs.least_h | 0.5 | 0 | h | 0 | 60 | fewest hours on an alto for: inspect and replace springs | common practice
+            hours.springs.most_h | 2 | 0 | h | 0 | 60 | most hours on an alto for: inspect and replace springs | common practice
+            hours.fit.least_h | 3 | 0 | h | 0 | 60 | fewest hours on an alto for: fit keys: rods, posts, pivots | common practice
+            hours.fit.most_h | 8 | 0 | h | 0 | 60 | most hours on an alto for: fit keys: rods, posts, pivots | common practice
+            hours.level.least_h | 1.5 | 0 | h | 0 | 60 | fewest hours on an alto for: level holes and cups | common practice
+            hours.level.most_h | 4 | 0 | h | 0 | 60 | most hours on an alto for: level holes and cups | common practice
+            hours.dry-fit.least_h | 1 | 0 | h | 0 | 60 | fewest hours on an alto for: dry fit: cup orientation, arms | common practice
+            hours.dry-fit.most_h | 3 | 0 | h | 0 | 60 | most hours on an alto for: dry fit: cup orientation, arms | common practice
+            hours.corks.least_h | 2 | 0 | h | 0 | 60 | fewest hours on an alto for: corks and felts | common practice
+            hours.corks.most_h | 4 | 0 | h | 0 | 60 | most hours on an alto for: corks and felts | common practice
+            hours.pads.least_h | 4 | 0 | h | 0 | 60 | fewest hours on an alto for: pads | common practice
+            hours.pads.most_h | 8 | 0 | h | 0 | 60 | most hours on an alto for: pads | common practice
+            hours.regulate.least_h | 2 | 0 | h | 0 | 60 | fewest hours on an alto for: regulation, heights, springs | common practice
+            hours.regulate.most_h | 5 | 0 | h | 0 | 60 | most hours on an alto for: regulation, heights, springs | common practice
+            hours.play-test.least_h | 1 | 0 | h | 0 | 60 | fewest hours on an alto for: play test and a second look | common practice
+            hours.play-test.most_h | 3 | 0 | h | 0 | 60 | most hours on an alto for: play test and a second look | common practice
+            hours.finish.least_h | 0.5 | 0 | h | 0 | 60 | fewest hours on an alto for: polish and pack | common practice
+            hours.finish.most_h | 2 | 0 | h | 0 | 60 | most hours on an alto for: polish and pack | common practice
+            hours.hand-over.least_h | 0.5 | 0 | h | 0 | 60 | fewest hours on an alto for: hand over, report | common practice
+            hours.hand-over.most_h | 0.5 | 0 | h | 0 | 60 | most hours on an alto for: hand over, report | common practice
+            hours.tenor-share | 1.15 | 0 |  | 0.5 | 2 | a tenor takes this share of the hours of an alto | common practice
+            price.hour | 60 | 0 | money/h | 0 | 1000 | what an hour at the bench costs the owner | demo
+            price.reserve-share | 0.1 | 0 |  | 0 | 1 | kept in reserve for what only shows after strip-down | bench judgement
+            price.pad | 3 | 0 | money | 0 | 100 | a pad without a price on the shelf | demo
+            price.piece | 1 | 0 | money | 0 | 100 | a piece of cork or felt without a price on the shelf | demo
+            """;
+
+    private ShippedRules() {}
+
+    static Map<String, Rule> read() {
+        Map<String, Rule> rules = new LinkedHashMap<>();
+        TABLE.lines().map(ShippedRules::rule).forEach(rule -> rules.put(rule.id(), rule));
+        return rules;
+    }
+
+    private static Rule rule(String line) {
+        String[] cells = line.split(" \\| ", -1);
+        return new Rule(
+                cells[0],
+                Double.parseDouble(cells[1]),
+                Double.parseDouble(cells[2]),
+                cells[3],
+                Double.parseDouble(cells[4]),
+                Double.parseDouble(cells[5]),
+                cells[6],
+                mark(cells[7]),
+                true);
+    }
+
+    private static Mark mark(String word) {
+        for (Mark mark : Mark.values()) {
+            if (mark.word().equals(word)) {
+                return mark;
+            }
+        }
+        throw new IllegalArgumentException("no mark is called " + word);
+    }
+}

@@ -1,0 +1,21 @@
+package hornwright.bench.survey;
+
+import org.jspecify.annotations.Nullable;
+
+/** What a person settled; it outranks every proposal of the plan. */
+public sealed interface Decision {
+    /** Why, in a few words; shown as the reason. */
+    String why();
+
+    /** What the horn is for. */
+    record Use(AgreedUse use, String why) implements Decision {}
+
+    /** What happens at a place, and with which material. */
+    record Treat(String place, Treatment treatment, @Nullable String material, String why) implements Decision {}
+
+    /** How high a cup shall stand open, at the front edge of its hole. */
+    record Height(String cup, double frontMm, String why) implements Decision {}
+
+    /** Which stocked pad thickness a cup shall get. */
+    record PadThickness(String cup, double thicknessMm, String why) implements Decision {}
+}

@@ -1,0 +1,80 @@
+package hornwright.bench.survey;
+
+import org.jspecify.annotations.Nullable;
+
+/** What a reading says. Most say an amount; some say a verdict, a grade or a word. u is one standard uncertainty. */
+public sealed interface Observed {
+
+    /** A number with its unit; without a u the shop's figure for the instrument stands in. */
+    record Amount(double value, Unit unit, @Nullable Double u) implements Observed {
+        public Amount {
+            requireFinite(value);
+            requireUncertainty(u);
+        }
+
+        public static Amount mm(double value) {
+            return new Amount(value, Unit.MILLIMETRE, null);
+        }
+
+        public static Amount mm(double value, double u) {
+            return new Amount(value, Unit.MILLIMETRE, u);
+        }
+    }
+
+    /** The worst gap under a flat disc, and at which clock position: 12 is away from the hinge. */
+    record RimGap(double gapMm, @Nullable Double u, double clock) implements Observed {
+        public RimGap {
+            requireFinite(gapMm);
+            requireFinite(clock);
+            requireUncertainty(u);
+        }
+    }
+
+    /** How a key fits its rod, felt with the fingers. */
+    record Play(PlayGrade radial, PlayGrade end) implements Observed {}
+
+    /**
+     * A dry stack of known thickness in the cup, the key let down lightly on the light.
+     *
+     * @param stackMm card, pad or shims: all that lies between cup floor and hole rim
+     * @param verdict where it touched first
+     * @param oppositeGapMm feeler on the other side; 0 when level
+     */
+    record TrialPad(double stackMm, TrialVerdict verdict, double oppositeGapMm, @Nullable Double u)
+            implements Observed {
+        public TrialPad {
+            requireFinite(stackMm);
+            requireFinite(oppositeGapMm);
+            requireUncertainty(u);
+        }
+    }
+
+    /**
+     * A shim of known thickness laid at the key foot, the height read without it and with it at the front edge.
+     *
+     * @param u of each height
+     */
+    record TrialShim(double shimMm, double withoutMm, double withMm, @Nullable Double u) implements Observed {
+        public TrialShim {
+            requireFinite(shimMm);
+            requireFinite(withoutMm);
+            requireFinite(withMm);
+            requireUncertainty(u);
+        }
+    }
+
+    /** A word or a stamped number. */
+    record Says(String word) implements Observed {}
+
+    private static void requireFinite(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a reading must be a number, got " + value);
+        }
+    }
+
+    private static void requireUncertainty(@Nullable Double u) {
+        if (u != null && !(u >= 0 && Double.isFinite(u))) {
+            throw new IllegalArgumentException("an uncertainty is 0 or more, got " + u);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package hornwright.bench.survey;
+
+/** Bench work that changes what was measured. */
+public enum WorkKind {
+    ARM_BENT("arm bent"),
+    CUP_LEVELLED("cup levelled"),
+    HOLE_LEVELLED("hole levelled"),
+    KEY_FITTED("key fitted"),
+    FOOT_CHANGED("foot changed"),
+    LINK_CHANGED("link changed"),
+    PAD_FITTED("pad fitted"),
+    SPRING_CHANGED("spring changed"),
+    SIGNED_OFF("signed off");
+
+    private final String word;
+
+    WorkKind(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+}
