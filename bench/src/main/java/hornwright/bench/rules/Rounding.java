@@ -19,12 +19,11 @@ public enum Rounding {
     /** The multiple of step this rounding goes to; a nearest tie goes down, since a tight pad domes. */
     public double to(double value, double step) {
         double steps = value / step;
-        double whole =
-                switch (this) {
-                    case NEAREST -> Math.ceil(steps - 0.5 - 1e-9);
-                    case UP -> Math.ceil(steps - 1e-9);
-                    case DOWN -> Math.floor(steps + 1e-9);
-                };
+        double whole = switch (this) {
+            case NEAREST -> Math.ceil(steps - 0.5 - 1e-9);
+            case UP -> Math.ceil(steps - 1e-9);
+            case DOWN -> Math.floor(steps + 1e-9);
+        };
         return whole * step;
     }
 }

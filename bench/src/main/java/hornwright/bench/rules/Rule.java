@@ -25,8 +25,7 @@ public record Rule(
         boolean asShipped) {
     public Rule {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(
-                    id + " must lie between " + least + " and " + most + ", got " + value);
+            throw new IllegalArgumentException(id + " must lie between " + least + " and " + most + ", got " + value);
         }
     }
 

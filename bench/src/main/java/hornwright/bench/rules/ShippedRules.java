@@ -11,8 +11,7 @@ import java.util.Map;
  */
 final class ShippedRules {
     /** id | value | u | unit | least | most | what it says | what stands behind it. */
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             pad.allowance_mm | 0 | 0 | mm | -1 | 1 | added to the mean inside diameter of the cup: +0.5 for a tight pad, 0, or -0.5 to float freely | common practice
             pad.step_mm | 0.5 | 0 | mm | 0.1 | 1 | step in which pad diameters are sold | common practice
             pad.oval_mm | 0.3 | 0 | mm | 0.05 | 2 | two inside diameters of a cup that differ by more are looked at before ordering | bench judgement

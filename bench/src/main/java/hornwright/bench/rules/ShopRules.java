@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param currency three letters, as prices are quoted
  */
 public record ShopRules(Map<String, Rule> byId, Rounding rounding, String currency) {
-    private static final ShopRules SHIPPED =
-            new ShopRules(ShippedRules.read(), Rounding.NEAREST, "EUR");
+    private static final ShopRules SHIPPED = new ShopRules(ShippedRules.read(), Rounding.NEAREST, "EUR");
 
     public ShopRules {
         byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));

@@ -22,8 +22,7 @@ public record Stock(List<StockItem> items) {
 
     /** Every thickness kept of a kind of goods, thinnest first. */
     public List<Double> thicknesses(StockKind kind) {
-        return of(kind)
-                .map(StockItem::thicknessMm)
+        return of(kind).map(StockItem::thicknessMm)
                 .filter(Objects::nonNull)
                 .distinct()
                 .sorted()

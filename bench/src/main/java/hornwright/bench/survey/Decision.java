@@ -11,7 +11,8 @@ public sealed interface Decision {
     record Use(AgreedUse use, String why) implements Decision {}
 
     /** What happens at a place, and with which material. */
-    record Treat(String place, Treatment treatment, @Nullable String material, String why) implements Decision {}
+    record Treat(
+            String place, Treatment treatment, @Nullable String material, String why) implements Decision {}
 
     /** How high a cup shall stand open, at the front edge of its hole. */
     record Height(String cup, double frontMm, String why) implements Decision {}

@@ -40,8 +40,11 @@ public sealed interface Observed {
      * @param verdict where it touched first
      * @param oppositeGapMm feeler on the other side; 0 when level
      */
-    record TrialPad(double stackMm, TrialVerdict verdict, double oppositeGapMm, @Nullable Double u)
-            implements Observed {
+    record TrialPad(
+            double stackMm,
+            TrialVerdict verdict,
+            double oppositeGapMm,
+            @Nullable Double u) implements Observed {
         public TrialPad {
             requireFinite(stackMm);
             requireFinite(oppositeGapMm);
@@ -54,7 +57,11 @@ public sealed interface Observed {
      *
      * @param u of each height
      */
-    record TrialShim(double shimMm, double withoutMm, double withMm, @Nullable Double u) implements Observed {
+    record TrialShim(
+            double shimMm,
+            double withoutMm,
+            double withMm,
+            @Nullable Double u) implements Observed {
         public TrialShim {
             requireFinite(shimMm);
             requireFinite(withoutMm);

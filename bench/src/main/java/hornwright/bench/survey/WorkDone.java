@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param of key, cup, hole, link or place it was done to
  * @param when null counts as after every reading
  */
-public record WorkDone(String id, WorkKind kind, String of, @Nullable Instant when) {}
+public record WorkDone(
+        String id, WorkKind kind, String of, @Nullable Instant when) {}
