@@ -1,0 +1,81 @@
+package hornwright.desk.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornwright.desk.cli.Hornwright;
+import hornwright.desk.cli.Streams;
+import hornwright.desk.reckon.Engine;
+import hornwright.desk.reckon.Engines;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Walks what the program can do and fails when the docs do not speak of it. */
+final class DocumentedTest {
+    private static final Path DOCS = Checkout.root().resolve("docs");
+
+    @Test
+    void every_command_and_option_stands_in_the_guide() {
+        String page = Checkout.text(DOCS.resolve("guide/commands.md"));
+        for (Map.Entry<String, CommandLine> verb :
+                Hornwright.commandLine(Streams.system()).getSubcommands().entrySet()) {
+            assertThat(page).contains("hornwright " + verb.getKey());
+            for (OptionSpec option : verb.getValue().getCommandSpec().options()) {
+                assertThat(page).as(verb.getKey()).contains(option.longestName());
+            }
+        }
+    }
+
+    @Test
+    void every_engine_has_a_page_of_its_method() {
+        for (Engine engine : Engines.all()) {
+            Path page = DOCS.resolve("method").resolve(engine.name() + ".md");
+            assertThat(Files.exists(page)).as(page.toString()).isTrue();
+            assertThat(Checkout.text(page))
+                    .as(page.toString())
+                    .containsIgnoringCase("source")
+                    .containsIgnoringCase("valid");
+            assertThat(Checkout.text(DOCS.resolve("guide/reckon.md"))).contains("`" + engine.name() + "`");
+        }
+    }
+
+    @Test
+    void every_method_page_belongs_to_an_engine_or_a_chapter_of_the_plan() {
+        assertThat(Checkout.files(DOCS.resolve("method"), ".md"))
+                .isNotEmpty()
+                .allSatisfy(page -> assertThat(
+                                Checkout.text(page).lines().limit(3).toList().toString())
+                        .startsWith("[# "));
+    }
+
+    @Test
+    void every_example_is_listed_and_every_listed_example_exists() {
+        Path folder = Checkout.root().resolve("desk/src/main/resources/hornwright/examples");
+        List<String> listed = Checkout.text(folder.resolve("index.txt"))
+                .lines()
+                .filter(line -> !line.isBlank())
+                .toList();
+        List<String> there = Checkout.files(folder, ".json").stream()
+                .map(file -> file.getFileName().toString().replace(".json", ""))
+                .toList();
+        assertThat(listed).containsExactlyInAnyOrderElementsOf(there);
+    }
+
+    @Test
+    void the_pages_at_the_root_are_there() {
+        assertThat(Stream.of(
+                        "README.md",
+                        "CONTRIBUTING.md",
+                        "CHANGELOG.md",
+                        "SECURITY.md",
+                        "LICENSE",
+                        "NOTICE",
+                        "docs/architecture.md"))
+                .allMatch(name -> Files.exists(Checkout.root().resolve(name)));
+    }
+}
