@@ -36,7 +36,7 @@ final class SizeTest {
         for (CompilationUnitTree unit : task.parse()) {
             new TreeScanner<Void, Void>() {
                 @Override
-                public Void visitMethod(MethodTree method, Void nothing) {
+                public Void visitMethod(MethodTree method, Void none) {
                     BlockTree body = method.getBody();
                     if (body != null) {
                         long lines = line(unit, positions.getEndPosition(unit, body))
