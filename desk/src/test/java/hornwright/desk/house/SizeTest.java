@@ -47,7 +47,7 @@ final class SizeTest {
                             tooLong.add(unit.getSourceFile().getName() + " " + method.getName() + " " + lines);
                         }
                     }
-                    return super.visitMethod(method, nothing);
+                    return super.visitMethod(method, null);
                 }
             }.scan(unit, null);
         }
