@@ -33,7 +33,7 @@ final class Positions {
         unit = whole ? 1.0 / divisor : 1;
         Map<String, Integer> index = new LinkedHashMap<>();
         materials.forEach(m -> index.put(m, index.size()));
-        TreeMap<Long, TreeMap<Integer, Double>> merged = new TreeMap<>();
+        TreeMap<Long, Map<Integer, Double>> merged = new TreeMap<>();
         for (Sighting seen : sightings) {
             if (seen.weight() > 0) {
                 double steps = whole ? Math.rint(seen.weight() * divisor) : seen.weight();
@@ -50,7 +50,7 @@ final class Positions {
         fill(new ArrayList<>(merged.values()));
     }
 
-    private void fill(List<TreeMap<Integer, Double>> seen) {
+    private void fill(List<Map<Integer, Double>> seen) {
         int entry = 0;
         for (int i = 0; i < seen.size(); i++) {
             for (double[] sum : running) {
