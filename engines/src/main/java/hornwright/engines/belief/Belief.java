@@ -76,9 +76,7 @@ public final class Belief {
         double below = serials[above - 1];
         double share = (serial - below) / (serials[above] - below);
         return new At(
-                serial,
-                named(materials, 0, byPosition[above - 1], byPosition[above], share),
-                Standing.INTERPOLATED);
+                serial, named(materials, 0, byPosition[above - 1], byPosition[above], share), Standing.INTERPOLATED);
     }
 
     private static Map<String, Double> named(

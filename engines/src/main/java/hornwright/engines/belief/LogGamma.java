@@ -23,7 +23,9 @@ final class LogGamma {
         }
         double r = 1 / (x * x);
         double series = (1.0 / 12
-                        + r * (-1.0 / 360 + r * (1.0 / 1260 + r * (-1.0 / 1680 + r * (1.0 / 1188 - r * 691.0 / 360360)))))
+                        + r
+                                * (-1.0 / 360
+                                        + r * (1.0 / 1260 + r * (-1.0 / 1680 + r * (1.0 / 1188 - r * 691.0 / 360360)))))
                 / x;
         double climbed = product == 1 ? 0 : Math.log(product);
         return (x - 0.5) * Math.log(x) - x + HALF_LOG_TWO_PI + series - climbed;

@@ -29,8 +29,7 @@ class BeliefTest {
             for (At at : answer.at()) {
                 double[] expected = atByAllPartitions(question, at.serial());
                 for (int k = 0; k < MATERIALS.size(); k++) {
-                    assertThat(at.probabilities().get(MATERIALS.get(k)))
-                            .isCloseTo(expected[k], within(1e-11));
+                    assertThat(at.probabilities().get(MATERIALS.get(k))).isCloseTo(expected[k], within(1e-11));
                 }
             }
         }
@@ -68,15 +67,19 @@ class BeliefTest {
             List<ChangeOver> overs = answer.changeOver();
             assertThat(overs).hasSize(answer.best().size() - 1);
             for (int i = 0; i < overs.size(); i++) {
-                assertThat(overs.get(i).from()).isLessThanOrEqualTo(answer.best().get(i).to());
-                assertThat(overs.get(i).to()).isGreaterThanOrEqualTo(answer.best().get(i + 1).from());
-                assertThat(i == 0 || overs.get(i - 1).to() <= overs.get(i).from()).isTrue();
+                assertThat(overs.get(i).from())
+                        .isLessThanOrEqualTo(answer.best().get(i).to());
+                assertThat(overs.get(i).to())
+                        .isGreaterThanOrEqualTo(answer.best().get(i + 1).from());
+                assertThat(i == 0 || overs.get(i - 1).to() <= overs.get(i).from())
+                        .isTrue();
             }
             boolean alone = overs.size() == 1;
             boolean whole = alone
                     && overs.getFirst().from() == answer.best().getFirst().from()
                     && overs.getFirst().to() == answer.best().getLast().to();
-            assertThat(!alone || whole || overs.getFirst().probability() >= 0.95).isTrue();
+            assertThat(!alone || whole || overs.getFirst().probability() >= 0.95)
+                    .isTrue();
         }
     }
 
@@ -139,8 +142,8 @@ class BeliefTest {
 
     @Test
     void two_sightings_at_one_serial_count_as_one_of_their_summed_weight() {
-        List<Sighting> twice = List.of(
-                new Sighting(1, "felt", 0.25), new Sighting(1, "felt", 0.5), new Sighting(2, "cork", 1));
+        List<Sighting> twice =
+                List.of(new Sighting(1, "felt", 0.25), new Sighting(1, "felt", 0.5), new Sighting(2, "cork", 1));
         List<Sighting> once = List.of(new Sighting(1, "felt", 0.75), new Sighting(2, "cork", 1));
         assertThat(ask(twice)).isEqualTo(ask(once));
     }
@@ -189,15 +192,18 @@ class BeliefTest {
         for (int trial = 0; trial < 100; trial++) {
             BeliefAnswer answer = Belief.of(someQuestion(random, 1 + random.nextInt(60)));
             assertThat(answer.changes().stream().mapToDouble(p -> p).sum()).isCloseTo(1, within(1e-12));
-            double expectedChanges =
-                    answer.changeAfter().stream().mapToDouble(ChangeAfter::probability).sum();
+            double expectedChanges = answer.changeAfter().stream()
+                    .mapToDouble(ChangeAfter::probability)
+                    .sum();
             double meanChanges = 0;
             for (int m = 0; m < answer.changes().size(); m++) {
                 meanChanges += m * answer.changes().get(m);
             }
             assertThat(expectedChanges).isCloseTo(meanChanges, within(1e-10));
             for (At at : answer.at()) {
-                assertThat(at.probabilities().values().stream().mapToDouble(p -> p).sum())
+                assertThat(at.probabilities().values().stream()
+                                .mapToDouble(p -> p)
+                                .sum())
                         .isCloseTo(1, within(1e-12));
             }
         }
@@ -209,14 +215,18 @@ class BeliefTest {
         for (int i = 0; i < 9; i++) {
             seen.add(new Sighting(i, i == 4 ? "cork" : "felt", 1));
         }
-        BeliefAnswer mirrorSymmetric = Belief.of(new BeliefQuestion(seen, List.of("felt", "cork"), 0.01, 0.49, List.of()));
+        BeliefAnswer mirrorSymmetric =
+                Belief.of(new BeliefQuestion(seen, List.of("felt", "cork"), 0.01, 0.49, List.of()));
         assertThat(mirrorSymmetric.best().stream().map(Segment::from)).containsExactly(0L, 4L, 5L);
         BeliefAnswer oneMaterial = Belief.of(new BeliefQuestion(
                 List.of(new Sighting(1, "felt", 1), new Sighting(2, "felt", 1)), List.of("felt"), 1, 0.5, List.of()));
         assertThat(oneMaterial.best()).hasSize(1);
         BeliefAnswer three = Belief.of(new BeliefQuestion(
                 List.of(new Sighting(1, "felt", 1), new Sighting(2, "cork", 0.01), new Sighting(3, "felt", 1)),
-                List.of("felt", "cork"), 1, 1, List.of()));
+                List.of("felt", "cork"),
+                1,
+                1,
+                List.of()));
         assertThat(three.best()).hasSize(3);
     }
 
@@ -238,13 +248,10 @@ class BeliefTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new BeliefQuestion(none, List.of("a", "a"), 1, 0.1, List.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> new BeliefQuestion(none, List.of(), 1, 0.1, List.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> new BeliefQuestion(none, MATERIALS, 0, 0.1, List.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> new BeliefQuestion(none, MATERIALS, 1, 1.1, List.of()));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new BeliefQuestion(none, MATERIALS, 0, 0.1, List.of()));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new BeliefQuestion(none, MATERIALS, 1, 1.1, List.of()));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new BeliefQuestion(
-                        List.of(new Sighting(1, "wax", 1)), MATERIALS, 1, 0.1, List.of()));
+                .isThrownBy(() -> new BeliefQuestion(List.of(new Sighting(1, "wax", 1)), MATERIALS, 1, 0.1, List.of()));
     }
 
     private static BeliefAnswer ask(List<Sighting> seen) {
@@ -281,7 +288,11 @@ class BeliefTest {
         }
         List<Long> at = List.of(50L, 107L + 12L * n, serials.first(), 100L + random.nextInt(12 * n), 103L);
         return new BeliefQuestion(
-                seen, MATERIALS, 0.1 + random.nextDouble(), 0.02 + 0.4 * random.nextDouble(), at.stream().distinct().toList());
+                seen,
+                MATERIALS,
+                0.1 + random.nextDouble(),
+                0.02 + 0.4 * random.nextDouble(),
+                at.stream().distinct().toList());
     }
 
     private static DirichletEvidence evidence(Positions seen, BeliefQuestion question) {

@@ -14,7 +14,8 @@ class CoalTest {
     /** Small enough that two changes weigh nothing beside one. */
     private static final double RARE = 1e-12;
 
-    private static final int[] JARRETT = Arrays.stream(REF.text("jarrett.counts").split(" "))
+    private static final int[] JARRETT = Arrays.stream(
+                    REF.text("jarrett.counts").split(" "))
             .mapToInt(Integer::parseInt)
             .toArray();
 
@@ -115,7 +116,8 @@ class CoalTest {
         double[] expected = numbers(key + ".changes");
         double[] changes = all.changes();
         assertThat(changes[0]).isLessThan(5e-6);
-        double summed = Arrays.stream(changes, 0, (int) REF.number("changes_up_to") + 1).sum();
+        double summed =
+                Arrays.stream(changes, 0, (int) REF.number("changes_up_to") + 1).sum();
         for (int m = 1; m <= expected.length; m++) {
             assertThat(changes[m] / summed).as("%s, %d changes", key, m).isCloseTo(expected[m - 1], within(TOLERANCE));
         }

@@ -43,7 +43,9 @@ class SegmentationsTest {
                     evidence(seen, categories, ref.number(name + ".prior")), ref.number(name + ".change"));
             ref.check(name + ".evidence", Math.exp(all.logEvidence()), 1);
             double[] changes = numbers(ref.text(name + ".changes"));
-            assertThat(Arrays.copyOf(all.changes(), changes.length)).as(name).containsExactly(changes, within(tolerance));
+            assertThat(Arrays.copyOf(all.changes(), changes.length))
+                    .as(name)
+                    .containsExactly(changes, within(tolerance));
             double[] before = all.walk((s, t, p) -> {});
             for (int c : new int[] {5, 10}) {
                 String key = name + ".change_after_" + c;
