@@ -15,6 +15,7 @@ public final class StrictJson {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     private StrictJson() {}
