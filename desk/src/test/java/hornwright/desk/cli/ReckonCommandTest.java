@@ -44,7 +44,11 @@ final class ReckonCommandTest {
             Shell.Result result = Shell.run(input, "reckon", engine);
             assertThat(result.code()).as(input).isEqualTo(2);
             assertThat(result.out()).as(input).isEmpty();
-            assertThat(result.err()).as(input).isNotBlank().doesNotContain("Exception").contains("; right would be ");
+            assertThat(result.err())
+                    .as(input)
+                    .isNotBlank()
+                    .doesNotContain("Exception")
+                    .contains("; right would be ");
         }
     }
 
