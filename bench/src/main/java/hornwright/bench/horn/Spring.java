@@ -12,4 +12,12 @@ public record Spring(
         double modulusGPa,
         double torqueNmm,
         double rateNmmPerRad,
-        Rest towards) {}
+        Rest towards) {
+    /** Wire diameter or strip thickness, the size a drawer of springs is sorted by. */
+    public double thicknessMm() {
+        return switch (section) {
+            case SpringSection.Needle needle -> needle.diameterMm();
+            case SpringSection.Flat flat -> flat.thicknessMm();
+        };
+    }
+}
