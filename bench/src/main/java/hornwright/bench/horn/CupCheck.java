@@ -60,14 +60,18 @@ final class CupCheck {
 
     private static void height(Cup cup, ToneHole hole, Key key, String at, Flaws flaws) {
         if (cup.rest() != key.rest()) {
-            flaws.add(at + "/rest", "its key rests " + key.rest().word(), "\"" + key.rest().word() + "\"");
+            flaws.add(
+                    at + "/rest",
+                    "its key rests " + key.rest().word(),
+                    "\"" + key.rest().word() + "\"");
         }
         double open = Math.max(key.restRotationRad(), key.pressedRotationRad());
         double height = open * (cup.armMm() + hole.radiusMm());
         if (Math.abs(height - cup.heightFrontMm()) > HEIGHT_TOLERANCE_MM) {
             flaws.add(
                     at + "/heightFront_mm",
-                    "the open key stands at " + open + " rad, which makes " + Numbers.mm(height) + " mm at the front edge",
+                    "the open key stands at " + open + " rad, which makes " + Numbers.mm(height)
+                            + " mm at the front edge",
                     Numbers.mm(height));
         }
     }

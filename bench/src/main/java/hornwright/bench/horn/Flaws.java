@@ -14,8 +14,9 @@ final class Flaws {
     /** Notes a flaw unless {@code id} is one of {@code known}. */
     void unlessKnown(ById<?> known, String id, String kind, String pointer) {
         if (!known.contains(id)) {
-            String example =
-                    known.size() == 0 ? "a " + kind + " of this file" : known.list().getFirst().id();
+            String example = known.size() == 0
+                    ? "a " + kind + " of this file"
+                    : known.list().getFirst().id();
             add(pointer, "no " + kind + " is called \"" + id + "\"", "\"" + example + "\"");
         }
     }

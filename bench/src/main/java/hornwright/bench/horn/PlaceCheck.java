@@ -45,10 +45,16 @@ final class PlaceCheck {
         }
         if (!place.id().equals(place.kind().word())
                 && !place.id().startsWith(place.kind().word() + ".")) {
-            flaws.add(at + "/id", "the id does not begin with its kind", "\"" + place.kind().word() + ".a\"");
+            flaws.add(
+                    at + "/id",
+                    "the id does not begin with its kind",
+                    "\"" + place.kind().word() + ".a\"");
         }
         if (place.at().atMm() > keywork.tube().lengthMm()) {
-            flaws.add(at + "/at_mm", "this lies beyond the bell rim", "at most " + keywork.tube().lengthMm());
+            flaws.add(
+                    at + "/at_mm",
+                    "this lies beyond the bell rim",
+                    "at most " + keywork.tube().lengthMm());
         }
     }
 
@@ -59,8 +65,18 @@ final class PlaceCheck {
             List<Place> own = keywork.placesOf(cup);
             String at = "/cups/" + i;
             agree(own, PlaceKind.PAD, cup.pad().material(), cup.pad().thicknessMm(), at + "/pad");
-            agree(own, PlaceKind.ADHESIVE, cup.adhesive().material(), cup.adhesive().thicknessMm(), at + "/adhesive");
-            agree(own, centre(cup.centre().kind()), cup.centre().material(), cup.centre().thicknessMm(), at + "/centre");
+            agree(
+                    own,
+                    PlaceKind.ADHESIVE,
+                    cup.adhesive().material(),
+                    cup.adhesive().thicknessMm(),
+                    at + "/adhesive");
+            agree(
+                    own,
+                    centre(cup.centre().kind()),
+                    cup.centre().material(),
+                    cup.centre().thicknessMm(),
+                    at + "/centre");
         }
     }
 
@@ -132,11 +148,15 @@ final class PlaceCheck {
         for (Layer layer : layers) {
             String other = used.put(layer.place(), owner.id());
             if (other != null) {
-                flaws.add(at, "the place " + layer.place() + " already lies in a contact of " + other, "a place of its own");
+                flaws.add(
+                        at,
+                        "the place " + layer.place() + " already lies in a contact of " + other,
+                        "a place of its own");
             }
             keywork.places().find(layer.place()).ifPresent(place -> {
                 if (!place.belongsTo().equals(owner)) {
-                    flaws.add(at, place.id() + " belongs to " + place.belongsTo().id(), "a place of " + owner.id());
+                    flaws.add(
+                            at, place.id() + " belongs to " + place.belongsTo().id(), "a place of " + owner.id());
                 }
                 agree(place, layer.material(), layer.thicknessMm(), at);
             });

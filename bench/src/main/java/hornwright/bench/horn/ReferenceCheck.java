@@ -46,7 +46,8 @@ final class ReferenceCheck {
         for (int i = 0; i < keywork.holes().size(); i++) {
             String id = keywork.holes().list().get(i).id();
             if (keywork.cups().stream().noneMatch(cup -> cup.hole().equals(id))) {
-                flaws.add("/holes/" + i, "no cup covers the hole \"" + id + "\"", "a cup with \"hole\": \"" + id + "\"");
+                flaws.add(
+                        "/holes/" + i, "no cup covers the hole \"" + id + "\"", "a cup with \"hole\": \"" + id + "\"");
             }
         }
     }

@@ -41,7 +41,10 @@ final class RodCheck {
             String before = rod.removeAfter().get(j);
             String where = at + "/removeAfter/" + j;
             flaws.unlessKnown(keywork.rods(), before, "rod", where);
-            if (keywork.rods().find(before).filter(r -> r.order() >= rod.order()).isPresent()) {
+            if (keywork.rods()
+                    .find(before)
+                    .filter(r -> r.order() >= rod.order())
+                    .isPresent()) {
                 flaws.add(where, before + " comes off later than " + rod.id(), "a rod with a smaller order");
             }
         }

@@ -29,7 +29,10 @@ final class Layers {
         String place = f.text("place", "foot.a");
         AsBuilt made = built.get(place);
         if (made == null) {
-            f.fault("place", "no place is called \"" + place + "\"", "\"place\": \"foot.a\", with foot.a among the places");
+            f.fault(
+                    "place",
+                    "no place is called \"" + place + "\"",
+                    "\"place\": \"foot.a\", with foot.a among the places");
             made = new AsBuilt("", "", 0, "");
         }
         return new Layer(

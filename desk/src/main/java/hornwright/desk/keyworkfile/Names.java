@@ -13,7 +13,10 @@ final class Names {
     static String id(Fields f, String example) {
         String id = f.text("id", example);
         if (!id.matches("[a-z0-9]+([.-][a-z0-9]+)*")) {
-            f.fault("id", "\"" + id + "\" is not an id: small letters, digits, dots and hyphens", "\"" + example + "\"");
+            f.fault(
+                    "id",
+                    "\"" + id + "\" is not an id: small letters, digits, dots and hyphens",
+                    "\"" + example + "\"");
         }
         return id;
     }
@@ -23,8 +26,7 @@ final class Names {
     }
 
     static Position position(Fields f) {
-        return new Position(
-                f.number("at_mm", Bound.NOT_NEGATIVE, "399.1"), f.number("angle_deg", Bound.ANY, "-12.0"));
+        return new Position(f.number("at_mm", Bound.NOT_NEGATIVE, "399.1"), f.number("angle_deg", Bound.ANY, "-12.0"));
     }
 
     static Out put(Out out, TradeName name) {

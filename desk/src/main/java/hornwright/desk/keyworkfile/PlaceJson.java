@@ -33,8 +33,10 @@ final class PlaceJson {
         String word = dot < 0 ? id : id.substring(0, dot);
         PlaceKind kind = Words.of(PlaceKind.class).get(word);
         if (kind == null) {
-            f.fault("id", "\"" + word + "\" is no kind of place", "one of "
-                    + String.join(", ", Words.of(PlaceKind.class).keySet()) + ", as in \"foot.a\"");
+            f.fault(
+                    "id",
+                    "\"" + word + "\" is no kind of place",
+                    "one of " + String.join(", ", Words.of(PlaceKind.class).keySet()) + ", as in \"foot.a\"");
             return PlaceKind.PAD;
         }
         return kind;
@@ -82,15 +84,14 @@ final class PlaceJson {
     }
 
     private static Out write(Owner owner) {
-        String word =
-                switch (owner) {
-                    case Owner.OfCup cup -> "cup";
-                    case Owner.OfKey key -> "key";
-                    case Owner.OfLink link -> "link";
-                    case Owner.OfRod rod -> "rod";
-                    case Owner.OfHole hole -> "hole";
-                    case Owner.OfPart part -> "part";
-                };
+        String word = switch (owner) {
+            case Owner.OfCup cup -> "cup";
+            case Owner.OfKey key -> "key";
+            case Owner.OfLink link -> "link";
+            case Owner.OfRod rod -> "rod";
+            case Owner.OfHole hole -> "hole";
+            case Owner.OfPart part -> "part";
+        };
         return Out.object().put(word, owner.id());
     }
 }

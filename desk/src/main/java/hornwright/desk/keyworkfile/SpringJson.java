@@ -52,9 +52,12 @@ final class SpringJson {
     static Out write(Spring spring) {
         Out out = Out.object().put("place", spring.place()).put("material", spring.material());
         switch (spring.section()) {
-            case SpringSection.Needle needle -> out.put("kind", Kind.NEEDLE.word()).put("diameter_mm", needle.diameterMm());
+            case SpringSection.Needle needle ->
+                out.put("kind", Kind.NEEDLE.word()).put("diameter_mm", needle.diameterMm());
             case SpringSection.Flat flat ->
-                out.put("kind", Kind.FLAT.word()).put("width_mm", flat.widthMm()).put("thickness_mm", flat.thicknessMm());
+                out.put("kind", Kind.FLAT.word())
+                        .put("width_mm", flat.widthMm())
+                        .put("thickness_mm", flat.thicknessMm());
         }
         return out.put("length_mm", spring.lengthMm())
                 .put("cradleArm_mm", spring.cradleArmMm())

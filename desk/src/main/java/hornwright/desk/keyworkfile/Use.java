@@ -24,9 +24,7 @@ record Use(
                 file.list(
                         "holds",
                         f -> new Hold(
-                                f.text("press", "d"),
-                                f.texts("holds"),
-                                f.textIfAny("whileReleased", "g-sharp-lever"))),
+                                f.text("press", "d"), f.texts("holds"), f.textIfAny("whileReleased", "g-sharp-lever"))),
                 file.list("linkedSets", f -> new LinkedSet(Names.name(f, "right hand"), f.texts("cups"))),
                 file.list("octaveStates", Use::octaveState),
                 file.object("lowTable", Use::lowTable));
