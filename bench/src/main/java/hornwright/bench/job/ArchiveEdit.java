@@ -1,0 +1,4 @@
+package hornwright.bench.job;
+
+/** A change to what is known of horns like these. */
+public sealed interface ArchiveEdit extends Edit permits Undone {}

@@ -1,0 +1,4 @@
+package hornwright.bench.job;
+
+/** A change to one horn on the bench. */
+public sealed interface JobEdit extends Edit permits NoteWritten, Undone {}

@@ -1,0 +1,4 @@
+package hornwright.bench.job;
+
+/** A change to what lies on the shelf. */
+public sealed interface StockEdit extends Edit permits Undone {}

@@ -1,0 +1,118 @@
+package hornwright.desk.journal;
+
+import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import hornwright.bench.job.Edit;
+import hornwright.bench.job.Kind;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Edits as strict JSON. The words come from each record's {@link Kind}, found by walking the sealed interface, so a new
+ * edit cannot be forgotten here. A field nobody knows, a field twice, or text after the end is a fault, never ignored.
+ */
+public final class EditJson {
+    private static final Map<String, Class<? extends Edit>> BY_WORD = byWord();
+    private static final JsonMapper MAPPER = strict();
+
+    private EditJson() {}
+
+    /** What a stored row reads as. */
+    public sealed interface Read {
+        record Known(Edit edit) implements Read {}
+
+        /** A kind or version that only a newer program knows. */
+        record Unknown(String kind, int version) implements Read {}
+    }
+
+    static Kind kindOf(Edit edit) {
+        return kindOf(edit.getClass());
+    }
+
+    static String write(Edit edit) {
+        return MAPPER.writeValueAsString(edit);
+    }
+
+    /** Reads a row; a kind that is known but does not parse is damage, not news from the future. */
+    public static Read read(Entry entry) {
+        Class<? extends Edit> type = BY_WORD.get(entry.kind());
+        if (type == null || entry.version() > kindOf(type).version()) {
+            return new Read.Unknown(entry.kind(), entry.version());
+        }
+        try {
+            Edit edit = MAPPER.readValue(entry.edit(), type);
+            String missing = Whole.missing(edit);
+            if (missing != null) {
+                throw unreadable(entry, missing + " is missing", null);
+            }
+            return new Read.Known(edit);
+        } catch (JacksonException e) {
+            throw unreadable(entry, e.getOriginalMessage(), e);
+        }
+    }
+
+    private static Unusable unreadable(Entry entry, String why, @Nullable Exception cause) {
+        return new Unusable(
+                "Edit %d of %s (%s) cannot be read: %s".formatted(entry.seq(), entry.stream(), entry.kind(), why),
+                cause);
+    }
+
+    /** The strict mapper, for everything else this program keeps as JSON. */
+    public static JsonMapper mapper() {
+        return MAPPER;
+    }
+
+    /** Every kind of edit there is, with its version. */
+    static Collection<Kind> kinds() {
+        return BY_WORD.values().stream().map(EditJson::kindOf).toList();
+    }
+
+    private static Kind kindOf(Class<? extends Edit> type) {
+        return Objects.requireNonNull(type.getAnnotation(Kind.class), type.getName() + " has no @Kind");
+    }
+
+    private static Map<String, Class<? extends Edit>> byWord() {
+        Map<String, Class<? extends Edit>> found = new TreeMap<>();
+        for (Class<? extends Edit> type : records(Edit.class)) {
+            Class<? extends Edit> other = found.put(kindOf(type).word(), type);
+            if (other != null && other != type) {
+                throw new IllegalStateException("%s and %s share one word".formatted(other, type));
+            }
+        }
+        return found;
+    }
+
+    private static List<Class<? extends Edit>> records(Class<?> type) {
+        if (type.isRecord()) {
+            return List.of(type.asSubclass(Edit.class));
+        }
+        List<Class<? extends Edit>> found = new ArrayList<>();
+        Stream.of(type.getPermittedSubclasses()).forEach(permitted -> found.addAll(records(permitted)));
+        return found;
+    }
+
+    private static JsonMapper strict() {
+        return JsonMapper.builder()
+                .changeDefaultVisibility(visible -> visible.withFieldVisibility(Visibility.ANY)
+                        .withGetterVisibility(Visibility.NONE)
+                        .withIsGetterVisibility(Visibility.NONE))
+                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+    }
+}
