@@ -14,13 +14,5 @@ public sealed interface Edit permits JobEdit, ArchiveEdit, StockEdit, RulesEdit 
     String inWords();
 
     /** Whether an edit of this sort may be kept in that stream. */
-    default boolean belongsIn(StreamName stream) {
-        return switch (this) {
-            case Undone _ -> true;
-            case JobEdit _ -> stream.isJob();
-            case ArchiveEdit _ -> stream.equals(StreamName.ARCHIVE);
-            case StockEdit _ -> stream.equals(StreamName.STOCK);
-            case RulesEdit _ -> stream.equals(StreamName.RULES);
-        };
-    }
+    boolean belongsIn(StreamName stream);
 }

@@ -113,8 +113,7 @@ public final class History<S> {
 
     private static void requireNext(long before, Posted posted) {
         if (posted.seq() != before + 1) {
-            throw new IllegalArgumentException(
-                    "edit %d cannot follow edit %d".formatted(posted.seq(), before));
+            throw new IllegalArgumentException("edit %d cannot follow edit %d".formatted(posted.seq(), before));
         }
     }
 

@@ -1,4 +1,9 @@
 package hornwright.bench.job;
 
 /** A change to one horn on the bench. */
-public sealed interface JobEdit extends Edit permits NoteWritten, Undone {}
+public sealed interface JobEdit extends Edit permits NoteWritten, Undone {
+    @Override
+    default boolean belongsIn(StreamName stream) {
+        return stream.isJob();
+    }
+}

@@ -16,6 +16,11 @@ public record Undone(long seq) implements JobEdit, ArchiveEdit, StockEdit, Rules
     }
 
     @Override
+    public boolean belongsIn(StreamName stream) {
+        return true;
+    }
+
+    @Override
     public String inWords() {
         return "edit %d undone".formatted(seq);
     }

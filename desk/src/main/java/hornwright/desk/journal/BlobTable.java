@@ -20,10 +20,10 @@ public record BlobTable() implements BlobContent {
 
     @Override
     public Optional<byte[]> read(Database database, String sha256) {
-        return database.reader().withHandle(handle -> handle.createQuery(
-                        "select content from blob_content where sha256 = :sha256")
-                .bind("sha256", sha256)
-                .map((row, context) -> row.getBytes("content"))
-                .findOne());
+        return database.reader()
+                .withHandle(handle -> handle.createQuery("select content from blob_content where sha256 = :sha256")
+                        .bind("sha256", sha256)
+                        .map((row, context) -> row.getBytes("content"))
+                        .findOne());
     }
 }

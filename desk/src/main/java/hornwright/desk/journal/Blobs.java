@@ -40,11 +40,12 @@ public final class Blobs {
     }
 
     public Optional<Blob> find(String sha256) {
-        return database.reader().withHandle(handle -> handle.createQuery(
-                        "select sha256, size, media, at from blob where sha256 = :sha256")
-                .bind("sha256", sha256)
-                .map(BLOB)
-                .findOne());
+        return database.reader()
+                .withHandle(
+                        handle -> handle.createQuery("select sha256, size, media, at from blob where sha256 = :sha256")
+                                .bind("sha256", sha256)
+                                .map(BLOB)
+                                .findOne());
     }
 
     /** The bytes, or empty when there is no such blob. */
@@ -53,10 +54,10 @@ public final class Blobs {
     }
 
     public List<Blob> all() {
-        return database.reader().withHandle(handle -> handle.createQuery(
-                        "select sha256, size, media, at from blob order by sha256")
-                .map(BLOB)
-                .list());
+        return database.reader()
+                .withHandle(handle -> handle.createQuery("select sha256, size, media, at from blob order by sha256")
+                        .map(BLOB)
+                        .list());
     }
 
     /** Reads every blob back and names those that are missing or not the bytes they are named by. */

@@ -101,7 +101,8 @@ public final class Journal {
             List<Entry> newer = Rows.ofStream(transaction, draft.stream(), draft.expectedSeq());
             theirs.addAll(newer);
             if (newer.isEmpty() && Rows.lastSeq(transaction, draft.stream()) != draft.expectedSeq()) {
-                throw new IllegalArgumentException("%s has no edit %d yet".formatted(draft.stream(), draft.expectedSeq()));
+                throw new IllegalArgumentException(
+                        "%s has no edit %d yet".formatted(draft.stream(), draft.expectedSeq()));
             }
         }
         return theirs;

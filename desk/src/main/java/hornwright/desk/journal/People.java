@@ -35,18 +35,20 @@ public final class People {
     }
 
     public Optional<Person> find(String id) {
-        return database.reader().withHandle(handle -> handle.createQuery(
-                        "select id, name, address, telephone, email from person where id = :id")
-                .bind("id", id)
-                .map(PERSON)
-                .findOne());
+        return database.reader()
+                .withHandle(handle -> handle.createQuery(
+                                "select id, name, address, telephone, email from person where id = :id")
+                        .bind("id", id)
+                        .map(PERSON)
+                        .findOne());
     }
 
     public List<Person> all() {
-        return database.reader().withHandle(handle -> handle.createQuery(
-                        "select id, name, address, telephone, email from person order by id")
-                .map(PERSON)
-                .list());
+        return database.reader()
+                .withHandle(handle -> handle.createQuery(
+                                "select id, name, address, telephone, email from person order by id")
+                        .map(PERSON)
+                        .list());
     }
 
     /** Blanks everything but the id; edits that carry it go on meaning the same, nameless, hand. */

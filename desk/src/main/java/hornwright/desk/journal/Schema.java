@@ -40,8 +40,9 @@ final class Schema {
         MigrationVersion found = Objects.requireNonNull(current.getVersion());
         MigrationVersion known = newestKnown();
         if (found.isNewerThan(known.getVersion())) {
-            throw new Unusable("This data was written by a newer program (tables %s, this one knows %s); nothing was touched"
-                    .formatted(found, known));
+            throw new Unusable(
+                    "This data was written by a newer program (tables %s, this one knows %s); nothing was touched"
+                            .formatted(found, known));
         }
     }
 
@@ -49,7 +50,9 @@ final class Schema {
         MigrationVersion newest = MigrationVersion.EMPTY;
         for (MigrationInfo migration : flyway.info().all()) {
             MigrationVersion version = migration.getVersion();
-            if (version != null && !migration.getState().name().startsWith("FUTURE") && version.isAtLeast(newest.getVersion())) {
+            if (version != null
+                    && !migration.getState().name().startsWith("FUTURE")
+                    && version.isAtLeast(newest.getVersion())) {
                 newest = version;
             }
         }

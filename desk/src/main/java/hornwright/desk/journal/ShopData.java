@@ -7,8 +7,12 @@ import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 
 /** Everything one shop keeps, opened together and closed together. */
-public record ShopData(Database database, Journal journal, People people, Blobs blobs, @Nullable DataFolder folder)
-        implements AutoCloseable {
+public record ShopData(
+        Database database,
+        Journal journal,
+        People people,
+        Blobs blobs,
+        @Nullable DataFolder folder) implements AutoCloseable {
 
     /** The embedded database and its files; the folder is closed with it. */
     public static ShopData open(DataFolder folder, Clock clock) {
@@ -27,8 +31,7 @@ public record ShopData(Database database, Journal journal, People people, Blobs 
         return open(Postgres.open(jdbcUrl), new BlobTable(), null, clock);
     }
 
-    private static ShopData open(
-            Database database, BlobContent content, @Nullable DataFolder folder, Clock clock) {
+    private static ShopData open(Database database, BlobContent content, @Nullable DataFolder folder, Clock clock) {
         try {
             Schema.of(database).bringUp();
         } catch (RuntimeException e) {

@@ -76,7 +76,9 @@ public final class Sqlite implements Database {
     @Override
     public List<String> faults() {
         return reader.withHandle(handle -> {
-            List<String> found = handle.createQuery("pragma integrity_check").mapTo(String.class).list();
+            List<String> found = handle.createQuery("pragma integrity_check")
+                    .mapTo(String.class)
+                    .list();
             return found.equals(List.of("ok")) ? List.of() : found;
         });
     }
@@ -88,10 +90,12 @@ public final class Sqlite implements Database {
     }
 
     private static void requireVersion(Jdbi jdbi) {
-        String version = jdbi.withHandle(
-                handle -> handle.createQuery("select sqlite_version()").mapTo(String.class).one());
+        String version = jdbi.withHandle(handle -> handle.createQuery("select sqlite_version()")
+                .mapTo(String.class)
+                .one());
         if (older(version, PinnedSqlite.OLDEST)) {
-            throw new Unusable("SQLite %s can damage its file; %s or later is needed".formatted(version, PinnedSqlite.OLDEST));
+            throw new Unusable(
+                    "SQLite %s can damage its file; %s or later is needed".formatted(version, PinnedSqlite.OLDEST));
         }
     }
 
@@ -112,8 +116,10 @@ public final class Sqlite implements Database {
         try {
             String type = Files.getFileStore(folder).type().toLowerCase(Locale.ROOT);
             if (SHARED.contains(type)) {
-                throw new Unusable("%s lies on a network share (%s), where SQLite is not safe; use a disk of this machine,"
-                        .formatted(folder, type) + " or PostgreSQL with --db");
+                throw new Unusable(
+                        "%s lies on a network share (%s), where SQLite is not safe; use a disk of this machine,"
+                                        .formatted(folder, type)
+                                + " or PostgreSQL with --db");
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

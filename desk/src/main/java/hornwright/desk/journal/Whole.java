@@ -53,9 +53,11 @@ final class Whole {
     }
 
     private static List<RecordComponent> components(Class<?> type) {
-        return COMPONENTS.computeIfAbsent(type, t -> Arrays.stream(t.getRecordComponents())
-                .peek(component -> component.getAccessor().setAccessible(true))
-                .toList());
+        return COMPONENTS.computeIfAbsent(
+                type,
+                t -> Arrays.stream(t.getRecordComponents())
+                        .peek(component -> component.getAccessor().setAccessible(true))
+                        .toList());
     }
 
     private static @Nullable Object read(Record whole, RecordComponent component) {

@@ -262,7 +262,8 @@ abstract class JournalContract {
 
         assertThat(second).isEqualTo(first);
         assertThat(data.blobs().all()).containsExactly(first);
-        assertThat(data.blobs().read(first.sha256())).hasValueSatisfying(read -> assertThat(read).isEqualTo(photo));
+        assertThat(data.blobs().read(first.sha256()))
+                .hasValueSatisfying(read -> assertThat(read).isEqualTo(photo));
         assertThat(data.blobs().check()).isEmpty();
         assertThat(data.blobs().read("0".repeat(64))).isEmpty();
     }

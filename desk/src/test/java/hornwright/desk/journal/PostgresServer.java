@@ -60,9 +60,27 @@ public final class PostgresServer {
             if (isRoot()) {
                 run(List.of("chown", "postgres:", folder.toString()));
             }
-            server.as("initdb", "-D", server.data(), "-A", "trust", "-U", "postgres", "--no-sync", "-E", "UTF8", "--locale=C.UTF-8");
+            server.as(
+                    "initdb",
+                    "-D",
+                    server.data(),
+                    "-A",
+                    "trust",
+                    "-U",
+                    "postgres",
+                    "--no-sync",
+                    "-E",
+                    "UTF8",
+                    "--locale=C.UTF-8");
             Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
-            server.as("pg_ctl", "-D", server.data(), "-w", "-l", folder.resolve("log").toString(), "-o",
+            server.as(
+                    "pg_ctl",
+                    "-D",
+                    server.data(),
+                    "-w",
+                    "-l",
+                    folder.resolve("log").toString(),
+                    "-o",
                     "-p %d -c listen_addresses=127.0.0.1 -c unix_socket_directories=%s -c fsync=off -c full_page_writes=off"
                             .formatted(server.port, folder),
                     "start");
@@ -91,7 +109,8 @@ public final class PostgresServer {
             try (Stream<Path> found = Files.list(versions)) {
                 return found.map(version -> version.resolve("bin"))
                         .filter(bin -> Files.isExecutable(bin.resolve("initdb")))
-                        .max(Comparator.comparingInt(bin -> Integer.parseInt(bin.getName(3).toString())))
+                        .max(Comparator.comparingInt(
+                                bin -> Integer.parseInt(bin.getName(3).toString())))
                         .orElseThrow(PostgresServer::absent);
             }
         }
