@@ -1,0 +1,101 @@
+package hornwright.bench.archive;
+
+import hornwright.bench.horn.Voice;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * All that is known of one maker's horns. Asked for a serial number it says, place by place, what most probably left
+ * the factory, how good the evidence is, and where the gaps are.
+ *
+ * @param observations each names a witness of this archive
+ * @param searches where somebody looked for more about a place; without one nothing there is Established
+ */
+public record Archive(
+        String maker,
+        List<Witness> witnesses,
+        List<Observation> observations,
+        List<Statement> statements,
+        List<Resolution> resolutions,
+        Map<String, SearchLog> searches) {
+    public Archive {
+        witnesses = List.copyOf(witnesses);
+        observations = List.copyOf(observations);
+        statements = List.copyOf(statements);
+        resolutions = List.copyOf(resolutions);
+        searches = Map.copyOf(searches);
+        Map<String, Witness> known = new HashMap<>();
+        for (Witness witness : witnesses) {
+            if (known.put(witness.id(), witness) != null) {
+                throw new IllegalArgumentException("witness " + witness.id() + " is listed twice");
+            }
+        }
+        for (Observation seen : observations) {
+            if (!known.containsKey(seen.witness())) {
+                throw new IllegalArgumentException(
+                        "observation " + seen.id() + " names " + seen.witness() + ", who is no witness");
+            }
+        }
+    }
+
+    public static Archive empty(String maker) {
+        return new Archive(maker, List.of(), List.of(), List.of(), List.of(), Map.of());
+    }
+
+    /** As built at this serial, for every place anybody has looked at or written about. */
+    public Map<String, AsBuiltAt> asBuilt(Voice voice, long serial) {
+        TreeSet<String> places = new TreeSet<>();
+        Map<String, Witness> known = witnesses(voice);
+        observations.stream().filter(o -> known.containsKey(o.witness())).forEach(o -> places.add(o.place()));
+        statements.stream().filter(s -> s.voice() == voice).forEach(s -> places.add(s.place()));
+        return asBuilt(voice, serial, places);
+    }
+
+    /** As built at this serial, for these places in their order; a place nobody has looked at comes back as a gap. */
+    public Map<String, AsBuiltAt> asBuilt(Voice voice, long serial, Collection<String> places) {
+        Map<String, PlaceArchive> byPlace = byPlace(voice, places);
+        Map<String, AsBuiltAt> built = new LinkedHashMap<>();
+        byPlace.forEach((place, archive) -> built.put(place, archive.at(serial)));
+        return built;
+    }
+
+    /**
+     * Where one more original horn, looked at in one place, would lower the doubt about this serial most; best first.
+     * Places that are as good as settled, and looks that would change nothing, are left out.
+     */
+    public List<NextLook> nextLooks(Voice voice, long serial, Collection<String> places) {
+        return byPlace(voice, places).values().stream()
+                .flatMap(archive -> NextLook.best(archive, serial).stream())
+                .sorted(NextLook.MOST_TELLING_FIRST)
+                .toList();
+    }
+
+    private Map<String, PlaceArchive> byPlace(Voice voice, Collection<String> places) {
+        Map<String, Witness> known = witnesses(voice);
+        Map<String, PlaceArchive> byPlace = new LinkedHashMap<>();
+        for (String place : places) {
+            List<PlaceArchive.Look> looks = observations.stream()
+                    .filter(o -> o.place().equals(place))
+                    .flatMap(o -> PlaceArchive.Look.of(o, known.get(o.witness())).stream())
+                    .toList();
+            List<Statement> said = statements.stream()
+                    .filter(s -> s.voice() == voice && s.place().equals(place))
+                    .toList();
+            byPlace.put(
+                    place,
+                    new PlaceArchive(
+                            place, List.copyOf(known.values()), looks, said, resolutions, searches.get(place)));
+        }
+        return byPlace;
+    }
+
+    private Map<String, Witness> witnesses(Voice voice) {
+        Map<String, Witness> known = new LinkedHashMap<>();
+        witnesses.stream().filter(w -> w.voice() == voice).forEach(w -> known.put(w.id(), w));
+        return known;
+    }
+}

@@ -1,0 +1,202 @@
+package hornwright.bench.archive;
+
+import hornwright.engines.belief.Belief;
+import hornwright.engines.belief.BeliefAnswer;
+import hornwright.engines.belief.BeliefQuestion;
+import hornwright.engines.belief.Sighting;
+import hornwright.engines.belief.Standing;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that is known of one place on the horns of one voice.
+ *
+ * <p>The probability comes from the looks alone, each weighted by its strength, through the change-over engine. The
+ * grade comes from a ledger: all looks of the same era (the segment of the most probable segmentation) and every
+ * statement that covers the serial. The two do not feed each other.
+ */
+final class PlaceArchive {
+    /** Dirichlet prior and probability of a change after any one horn looked at; see docs/method/belief.md. */
+    static final double PRIOR = 0.5;
+
+    static final double CHANGE = 0.02;
+
+    /** What a look of strength 0 to 3 counts for; see docs/method/belief.md. */
+    private static final double[] WEIGHTS = {0, 0.25, 0.75, 1};
+
+    /** One look with the horn it was taken at. */
+    record Look(Observation seen, Witness witness) {
+        static Optional<Look> of(Observation seen, @Nullable Witness witness) {
+            return witness == null ? Optional.empty() : Optional.of(new Look(seen, witness));
+        }
+
+        Evidence on(String material) {
+            return seen.on(material, witness);
+        }
+
+        long serial() {
+            return witness.serial();
+        }
+
+        int strength() {
+            return Strength.of(on(seen.material()), SerialRange.one(serial())).value();
+        }
+    }
+
+    private final String place;
+    private final List<Witness> witnesses;
+    private final List<Look> looks;
+    private final List<Statement> statements;
+    private final List<Resolution> resolutions;
+    private final @Nullable SearchLog search;
+    private final List<String> materials;
+
+    PlaceArchive(
+            String place,
+            List<Witness> witnesses,
+            List<Look> looks,
+            List<Statement> statements,
+            List<Resolution> resolutions,
+            @Nullable SearchLog search) {
+        this.place = place;
+        this.witnesses = witnesses;
+        this.looks = looks.stream().sorted(Comparator.comparing(l -> l.seen().id())).toList();
+        this.statements = statements;
+        this.resolutions = resolutions;
+        this.search = search;
+        TreeSet<String> named = new TreeSet<>();
+        looks.forEach(look -> named.add(look.seen().material()));
+        this.materials = List.copyOf(named);
+    }
+
+    String place() {
+        return place;
+    }
+
+    List<String> materials() {
+        return materials;
+    }
+
+    AsBuiltAt at(long serial) {
+        if (looks.isEmpty()) {
+            return new Unseen(place, witnesses, statements, resolutions, search).at(serial);
+        }
+        BeliefAnswer answer = answer(serial, List.of());
+        Map<String, Double> probabilities = answer.at().getFirst().probabilities();
+        String material = mostProbable(probabilities);
+        Era era = Era.around(serial, material, answer);
+        Detail detail = Detail.of(in(era.serials()), material);
+        return new AsBuiltAt(
+                place,
+                serial,
+                material,
+                probabilities,
+                grade(serial, material, era, answer.at().getFirst().standing()),
+                answer.at().getFirst().standing(),
+                era.serials(),
+                neighbours(serial),
+                era.nearestChange(),
+                detail.colour(),
+                detail.thicknessAtLeastMm(),
+                detail.adhesive(),
+                detail.shape(),
+                detail.cut(),
+                examined(era.serials(), material),
+                items(serial, material, era.serials()).stream().map(Evidence::id).toList());
+    }
+
+    /** What the looks, and a few more imagined, say about one serial. */
+    BeliefAnswer answer(long serial, List<Sighting> imagined) {
+        List<Sighting> sightings = new ArrayList<>(sightings());
+        sightings.addAll(imagined);
+        return Belief.of(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.of(serial)));
+    }
+
+    /** Looks of one origin at one serial count once: the best of them. */
+    List<Sighting> sightings() {
+        record Source(long serial, String origin) {}
+        Map<Source, Look> best = new LinkedHashMap<>();
+        for (Look look : looks) {
+            best.merge(
+                    new Source(look.serial(), look.seen().origin().id()),
+                    look,
+                    (known, other) -> other.strength() > known.strength() ? other : known);
+        }
+        return best.values().stream()
+                .map(look -> new Sighting(look.serial(), look.seen().material(), WEIGHTS[look.strength()]))
+                .toList();
+    }
+
+    private static String mostProbable(Map<String, Double> probabilities) {
+        String best = probabilities.keySet().iterator().next();
+        for (Map.Entry<String, Double> entry : probabilities.entrySet()) {
+            best = entry.getValue() > probabilities.getOrDefault(best, 0.0) ? entry.getKey() : best;
+        }
+        return best;
+    }
+
+    private Grading grade(long serial, String material, Era era, Standing standing) {
+        Grading ofEra = ledger(serial, material, era.serials()).grade();
+        Grading elsewhere = fromElsewhere(ofEra, standing, era.serials().contains(serial));
+        if (standing != Standing.OBSERVED) {
+            return elsewhere;
+        }
+        Grading own = ledger(serial, material, SerialRange.one(serial)).grade();
+        boolean disputed = !own.grade().isAtLeast(Grade.NOT_ASSESSED);
+        return disputed || own.grade().isAtLeast(elsewhere.grade()) ? own : elsewhere;
+    }
+
+    /** A look proves its own serial only; what it says of others is worth less the less they are enclosed. */
+    private static Grading fromElsewhere(Grading ofEra, Standing standing, boolean enclosed) {
+        if (standing == Standing.EXTRAPOLATED) {
+            return ofEra.with(ofEra.grade().atMost(Grade.REPORTED), "beyond every horn looked at: at most reported");
+        }
+        return enclosed
+                ? ofEra.with(ofEra.grade().lowered(), "stands between others that agree: one grade lower")
+                : ofEra.with(ofEra.grade().atMost(Grade.REPORTED), "between two that differ: at most reported");
+    }
+
+    private Ledger ledger(long serial, String material, SerialRange claimed) {
+        return new Ledger(
+                new Claim(claimed, place, material), items(serial, material, claimed), search, resolutions);
+    }
+
+    private List<Evidence> items(long serial, String material, SerialRange claimed) {
+        List<Evidence> items = new ArrayList<>();
+        in(claimed).forEach(look -> items.add(look.on(material)));
+        items.addAll(Unseen.said(statements, serial, material));
+        return items;
+    }
+
+    private List<Look> in(SerialRange serials) {
+        return looks.stream().filter(look -> serials.contains(look.serial())).toList();
+    }
+
+    private @Nullable SerialRange neighbours(long serial) {
+        long[] below = looks.stream().mapToLong(Look::serial).filter(s -> s <= serial).toArray();
+        long[] above = looks.stream().mapToLong(Look::serial).filter(s -> s >= serial).toArray();
+        long low = Arrays.stream(below).max().orElse(Long.MIN_VALUE);
+        long high = Arrays.stream(above).min().orElse(Long.MAX_VALUE);
+        if (below.length == 0) {
+            return SerialRange.one(high);
+        }
+        return above.length == 0 ? SerialRange.one(low) : new SerialRange(low, high);
+    }
+
+    private Examined examined(SerialRange serials, String material) {
+        Map<String, Boolean> agrees = new HashMap<>();
+        in(serials).forEach(look -> agrees.merge(
+                look.witness().id(), look.seen().material().equals(material), Boolean::logicalAnd));
+        long known = witnesses.stream().filter(w -> serials.contains(w.serial())).count();
+        long exceptions = agrees.values().stream().filter(agreed -> !agreed).count();
+        return new Examined((int) known, agrees.size(), (int) exceptions);
+    }
+}
