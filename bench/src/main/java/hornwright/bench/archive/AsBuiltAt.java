@@ -75,7 +75,11 @@ public record AsBuiltAt(
             return material + " at " + serial + ": no horn looked at, so no probability";
         }
         return "%s at %d: probability %s, %s"
-                .formatted(material, serial, rounded(probability()), standing.name().toLowerCase(Locale.ROOT));
+                .formatted(
+                        material,
+                        serial,
+                        rounded(probability()),
+                        standing.name().toLowerCase(Locale.ROOT));
     }
 
     /** Two places, and never a certainty. */

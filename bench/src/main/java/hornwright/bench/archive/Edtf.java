@@ -20,11 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param latest last day it can mean; null when open or unknown
  */
 public record Edtf(
-        String text,
-        @Nullable LocalDate earliest,
-        @Nullable LocalDate latest,
-        boolean uncertain,
-        boolean approximate) {
+        String text, @Nullable LocalDate earliest, @Nullable LocalDate latest, boolean uncertain, boolean approximate) {
     private static final Pattern DATE = Pattern.compile(
             "(?<year>-?(?:\\d{4}|\\d{3}X|\\d{2}XX|\\dXXX)|Y-?[1-9]\\d{4,8})(?:-(?<month>\\d{2}|XX)(?:-(?<day>\\d{2}|XX))?)?"
                     + "(?<mark>[?~%])?");

@@ -21,7 +21,9 @@ record Era(SerialRange serials, AsBuiltAt.@Nullable ChangeOver nearestChange) {
         for (Segment segment : segments) {
             long gain = distance(serial, nearest.from(), nearest.to()) - distance(serial, segment.from(), segment.to());
             boolean betweenBoth = serial > nearest.to() && serial < segment.from();
-            if (betweenBoth ? !mainOf(nearest).equals(material) && mainOf(segment).equals(material) : gain > 0) {
+            if (betweenBoth
+                    ? !mainOf(nearest).equals(material) && mainOf(segment).equals(material)
+                    : gain > 0) {
                 nearest = segment;
             }
         }
@@ -34,7 +36,10 @@ record Era(SerialRange serials, AsBuiltAt.@Nullable ChangeOver nearestChange) {
             BeliefAnswer.ChangeOver over = answer.changeOver().get(i);
             if (nearest == null
                     || distance(serial, over.from(), over.to())
-                            < distance(serial, nearest.between().from(), nearest.between().to())) {
+                            < distance(
+                                    serial,
+                                    nearest.between().from(),
+                                    nearest.between().to())) {
                 nearest = new AsBuiltAt.ChangeOver(
                         new SerialRange(over.from(), over.to()),
                         mainOf(answer.best().get(i)),

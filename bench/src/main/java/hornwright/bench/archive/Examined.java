@@ -17,7 +17,8 @@ public record Examined(int known, int looked, int exceptions) {
 
     /** "7 of 9 examined, no exception". */
     public String inWords() {
-        String differing = exceptions == 0 ? "no exception" : exceptions == 1 ? "1 exception" : exceptions + " exceptions";
+        String differing =
+                exceptions == 0 ? "no exception" : exceptions == 1 ? "1 exception" : exceptions + " exceptions";
         return looked + " of " + known + " examined" + (looked == 0 ? "" : ", " + differing);
     }
 }

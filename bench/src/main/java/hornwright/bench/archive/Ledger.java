@@ -53,7 +53,6 @@ public record Ledger(
     private Grading grading(Grade grade, String reason) {
         long groups = items.stream().map(Evidence::origin).distinct().count();
         int supporting = side(Stance.SUPPORTS).size();
-        return new Grading(
-                grade, supporting, items.size() - supporting, (int) groups, List.of(reason), Grade.RULES);
+        return new Grading(grade, supporting, items.size() - supporting, (int) groups, List.of(reason), Grade.RULES);
     }
 }

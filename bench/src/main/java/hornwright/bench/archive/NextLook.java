@@ -71,11 +71,13 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
     /** Expected doubt after one full look in the middle of a gap, whatever it shows. */
     private static double after(PlaceArchive place, long serial, SerialRange gap) {
         long probe = gap.from() + (gap.to() - gap.from()) / 2;
-        Map<String, Double> likely = place.answer(probe, List.of()).at().getFirst().probabilities();
+        Map<String, Double> likely =
+                place.answer(probe, List.of()).at().getFirst().probabilities();
         double expected = 0;
         for (Map.Entry<String, Double> shown : likely.entrySet()) {
             List<Sighting> imagined = List.of(new Sighting(probe, shown.getKey(), 1));
-            Map<String, Double> then = place.answer(serial, imagined).at().getFirst().probabilities();
+            Map<String, Double> then =
+                    place.answer(serial, imagined).at().getFirst().probabilities();
             expected += shown.getValue() * doubt(then);
         }
         return expected;

@@ -68,7 +68,8 @@ final class PlaceArchive {
             @Nullable SearchLog search) {
         this.place = place;
         this.witnesses = witnesses;
-        this.looks = looks.stream().sorted(Comparator.comparing(l -> l.seen().id())).toList();
+        this.looks =
+                looks.stream().sorted(Comparator.comparing(l -> l.seen().id())).toList();
         this.statements = statements;
         this.resolutions = resolutions;
         this.search = search;
@@ -110,7 +111,9 @@ final class PlaceArchive {
                 detail.shape(),
                 detail.cut(),
                 examined(era.serials(), material),
-                items(serial, material, era.serials()).stream().map(Evidence::id).toList());
+                items(serial, material, era.serials()).stream()
+                        .map(Evidence::id)
+                        .toList());
     }
 
     /** What the looks, and a few more imagined, say about one serial. */
@@ -165,8 +168,7 @@ final class PlaceArchive {
     }
 
     private Ledger ledger(long serial, String material, SerialRange claimed) {
-        return new Ledger(
-                new Claim(claimed, place, material), items(serial, material, claimed), search, resolutions);
+        return new Ledger(new Claim(claimed, place, material), items(serial, material, claimed), search, resolutions);
     }
 
     private List<Evidence> items(long serial, String material, SerialRange claimed) {
@@ -181,8 +183,10 @@ final class PlaceArchive {
     }
 
     private @Nullable SerialRange neighbours(long serial) {
-        long[] below = looks.stream().mapToLong(Look::serial).filter(s -> s <= serial).toArray();
-        long[] above = looks.stream().mapToLong(Look::serial).filter(s -> s >= serial).toArray();
+        long[] below =
+                looks.stream().mapToLong(Look::serial).filter(s -> s <= serial).toArray();
+        long[] above =
+                looks.stream().mapToLong(Look::serial).filter(s -> s >= serial).toArray();
         long low = Arrays.stream(below).max().orElse(Long.MIN_VALUE);
         long high = Arrays.stream(above).min().orElse(Long.MAX_VALUE);
         if (below.length == 0) {
@@ -193,9 +197,11 @@ final class PlaceArchive {
 
     private Examined examined(SerialRange serials, String material) {
         Map<String, Boolean> agrees = new HashMap<>();
-        in(serials).forEach(look -> agrees.merge(
-                look.witness().id(), look.seen().material().equals(material), Boolean::logicalAnd));
-        long known = witnesses.stream().filter(w -> serials.contains(w.serial())).count();
+        in(serials)
+                .forEach(look -> agrees.merge(
+                        look.witness().id(), look.seen().material().equals(material), Boolean::logicalAnd));
+        long known =
+                witnesses.stream().filter(w -> serials.contains(w.serial())).count();
         long exceptions = agrees.values().stream().filter(agreed -> !agreed).count();
         return new Examined((int) known, agrees.size(), (int) exceptions);
     }

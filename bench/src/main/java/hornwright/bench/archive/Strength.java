@@ -30,8 +30,7 @@ public record Strength(int value, List<String> reasons) {
     private static int table(Evidence item, List<String> reasons) {
         boolean firstHand = item.hand() == Hand.FIRST;
         int value = switch (item.means()) {
-            case Means.Examined seen when !seen.partUnaltered() -> 1;
-            case Means.Examined seen -> seen.method() == Method.SEEN ? 2 : 3;
+            case Means.Examined seen -> examined(seen);
             case Means.Written paper -> paper.byMaker() && firstHand ? 3 : 2;
             case Means.Pictured picture -> picture.clearWithScale() ? 2 : 1;
             case Means.Told told -> told.recordedAndNamed() && firstHand ? 2 : 1;
@@ -40,6 +39,13 @@ public record Strength(int value, List<String> reasons) {
         };
         reasons.add(value + ": " + said(item.means()) + ", " + item.hand().word());
         return value;
+    }
+
+    private static int examined(Means.Examined seen) {
+        if (!seen.partUnaltered()) {
+            return 1;
+        }
+        return seen.method() == Method.SEEN ? 2 : 3;
     }
 
     private static String said(Means means) {

@@ -31,8 +31,22 @@ record Unseen(
         }
         Examined nobody = new Examined(witnesses.size(), 0, 0);
         return new AsBuiltAt(
-                place, serial, best, Map.of(), grading, Standing.EXTRAPOLATED, null, null, null, null, null, null,
-                null, null, nobody, ids);
+                place,
+                serial,
+                best,
+                Map.of(),
+                grading,
+                Standing.EXTRAPOLATED,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                nobody,
+                ids);
     }
 
     private TreeSet<String> materials() {
