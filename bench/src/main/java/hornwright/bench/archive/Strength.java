@@ -7,7 +7,8 @@ import java.util.List;
  * How much one item can carry, 0 to 3, looked up in a table and lowered step by step; the reasons say how.
  */
 public record Strength(int value, List<String> reasons) {
-    public static final int STRONGEST = 3;
+    private static final String UNALTERED = " on an unaltered part";
+    private static final String REPLACEABLE = " on a part that may be replaced";
 
     public Strength {
         reasons = List.copyOf(reasons);
@@ -50,13 +51,13 @@ public record Strength(int value, List<String> reasons) {
 
     private static String said(Means means) {
         return switch (means) {
-            case Means.Examined(Method method, boolean unaltered) ->
-                method.word() + (unaltered ? " on an unaltered part" : " on a part that may be replaced");
-            case Means.Written(boolean byMaker) -> byMaker ? "paper of the maker" : "paper of the time by others";
-            case Means.Pictured(boolean clear) -> clear ? "clear photograph with scale" : "photograph";
-            case Means.Told(boolean recorded) -> recorded ? "recorded and named testimony" : "testimony";
-            case Means.Published(boolean cites) -> cites ? "literature with citations" : "literature without citations";
-            case Means.Rumoured() -> "hearsay";
+            case Means.Examined seen -> seen.method().word() + (seen.partUnaltered() ? UNALTERED : REPLACEABLE);
+            case Means.Written paper -> paper.byMaker() ? "paper of the maker" : "paper of the time by others";
+            case Means.Pictured picture -> picture.clearWithScale() ? "clear photograph with scale" : "photograph";
+            case Means.Told told -> told.recordedAndNamed() ? "recorded and named testimony" : "testimony";
+            case Means.Published book ->
+                "literature " + (book.citesItsSources() ? "with citations" : "without citations");
+            case Means.Rumoured rumour -> rumour.kind().word();
         };
     }
 
