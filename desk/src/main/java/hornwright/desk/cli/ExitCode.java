@@ -10,5 +10,8 @@ public final class ExitCode {
     /** Data damaged, or written by a newer program. */
     public static final int DAMAGED = 3;
 
+    /** Not an exit: the program stays and answers. */
+    public static final int STAYS = -1;
+
     private ExitCode() {}
 }

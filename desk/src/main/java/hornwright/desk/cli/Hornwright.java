@@ -8,11 +8,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** The program as one command with its verbs; without a verb it serves the pages. */
 @Command(
@@ -22,23 +20,33 @@ import picocli.CommandLine.Spec;
         description = "Plans the restoration of a vintage saxophone.",
         sortOptions = false)
 public final class Hornwright implements Callable<Integer> {
-    @Spec
-    @SuppressWarnings("NullAway.Init")
-    private CommandSpec spec;
-
     @Option(names = "--json", scope = ScopeType.INHERIT, description = "machine-readable output and faults")
     private boolean json;
 
+    private final Streams streams;
+    private final Pages pages;
+
+    private Hornwright(Streams streams, Pages pages) {
+        this.streams = streams;
+        this.pages = pages;
+    }
+
     @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getErr());
-        return ExitCode.BAD_INPUT;
+    public Integer call() throws java.io.IOException {
+        return new ServeCommand(streams, pages).call();
     }
 
     /** The command tree over the given streams. */
     public static CommandLine commandLine(Streams streams) {
-        Hornwright root = new Hornwright();
+        return commandLine(streams, Pages.none());
+    }
+
+    /** The command tree; {@code pages} is what {@code serve} starts. */
+    public static CommandLine commandLine(Streams streams, Pages pages) {
+        Hornwright root = new Hornwright(streams, pages);
         CommandLine line = new CommandLine(root)
+                .addSubcommand(new ServeCommand(streams, pages))
+                .addSubcommand(new WarmUpCommand(pages))
                 .addSubcommand(new ReckonCommand(streams))
                 .addSubcommand(new ExampleCommand(streams));
         line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));
@@ -50,6 +58,10 @@ public final class Hornwright implements Callable<Integer> {
 
     public static int run(Streams streams, String... args) {
         return commandLine(streams).execute(args);
+    }
+
+    public static int run(Streams streams, Pages pages, String... args) {
+        return commandLine(streams, pages).execute(args);
     }
 
     private static int refuse(Streams streams, ParameterException failure) {

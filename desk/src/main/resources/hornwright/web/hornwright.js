@@ -1,0 +1,1 @@
+// Small comforts only: every page works without this file.
