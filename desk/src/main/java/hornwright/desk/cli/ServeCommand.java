@@ -40,7 +40,7 @@ final class ServeCommand implements Callable<Integer> {
         private boolean empty;
 
         Pages.Filling filling() {
-            return empty ? Pages.Filling.EMPTY : Pages.Filling.DEMO;
+            return demo && !empty ? Pages.Filling.DEMO : Pages.Filling.EMPTY;
         }
     }
 
