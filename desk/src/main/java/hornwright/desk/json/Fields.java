@@ -248,6 +248,11 @@ public final class Fields {
         faults.add(name.isEmpty() ? pointer : at(name), what, example);
     }
 
+    /** Notes a fault at one entry of a list. */
+    public void faultIn(String list, int index, String what, String example) {
+        faults.add(at(list) + "/" + index, what, example);
+    }
+
     /** Notes a fault for every id that stands twice in the list {@code name}. */
     public void uniqueIds(String name, List<String> ids) {
         Set<String> seen = new HashSet<>();

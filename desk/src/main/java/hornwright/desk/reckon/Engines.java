@@ -5,7 +5,10 @@ import java.util.Optional;
 
 /** All engines, in the order of the floor plan. */
 public final class Engines {
-    private static final List<Engine> ALL = List.of();
+    private static final List<Engine> ALL = List.of(
+            new SeatReckon(), //
+            new LeakReckon(),
+            new BeliefReckon());
 
     private Engines() {}
 
