@@ -1,0 +1,18 @@
+package hornwright.bench.plan;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What most probably left the factory at a place.
+ *
+ * @param material null is a gap: nobody has looked and the pattern does not say
+ * @param thicknessMm at least so thick when it comes from old, packed material; null when nobody knows
+ * @param says how well this is known, in words: the grade, or that it is only the pattern of the keywork
+ * @param fromArchive whether witnesses or documents stand behind it, and not the keywork alone
+ */
+public record Built(
+        @Nullable String material,
+        @Nullable String colour,
+        @Nullable Double thicknessMm,
+        String says,
+        boolean fromArchive) {}
