@@ -1,7 +1,8 @@
 package hornwright.bench.job;
 
 /** A change to what is known of horns like these. */
-public sealed interface ArchiveEdit extends Edit permits Undone {
+public sealed interface ArchiveEdit extends Edit
+        permits WitnessAdded, ObservationsMade, StatementAdded, ConflictResolved, SearchLogged, Undone {
     @Override
     default boolean belongsIn(StreamName stream) {
         return stream.equals(StreamName.ARCHIVE);

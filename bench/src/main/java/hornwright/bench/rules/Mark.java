@@ -1,7 +1,9 @@
 package hornwright.bench.rules;
 
+import hornwright.bench.horn.Word;
+
 /** What stands behind a shipped default. */
-public enum Mark {
+public enum Mark implements Word {
     PUBLISHED("published"),
     COMMON_PRACTICE("common practice"),
     BENCH_JUDGEMENT("bench judgement"),
@@ -14,6 +16,7 @@ public enum Mark {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

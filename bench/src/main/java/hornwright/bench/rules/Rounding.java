@@ -1,7 +1,9 @@
 package hornwright.bench.rules;
 
+import hornwright.bench.horn.Word;
+
 /** Which way a pad diameter goes to the stocked step. */
-public enum Rounding {
+public enum Rounding implements Word {
     NEAREST("nearest"),
     UP("up"),
     DOWN("down");
@@ -12,6 +14,7 @@ public enum Rounding {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

@@ -48,6 +48,13 @@ public record ShopRules(Map<String, Rule> byId, Rounding rounding, String curren
         return new ShopRules(changed, rounding, currency);
     }
 
+    /** The same rules with one back to the value it came with. */
+    public ShopRules asShipped(String id) {
+        Map<String, Rule> changed = new LinkedHashMap<>(byId);
+        changed.put(id, SHIPPED.get(id));
+        return new ShopRules(changed, rounding, currency);
+    }
+
     public ShopRules withRounding(Rounding chosen) {
         return new ShopRules(byId, chosen, currency);
     }

@@ -1,7 +1,9 @@
 package hornwright.bench.stock;
 
+import hornwright.bench.horn.Word;
+
 /** The kinds of goods a shop keeps for this work. */
-public enum StockKind {
+public enum StockKind implements Word {
     PAD("pad"),
     CORK_SHEET("cork sheet"),
     FELT_SHEET("felt sheet"),
@@ -20,6 +22,7 @@ public enum StockKind {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

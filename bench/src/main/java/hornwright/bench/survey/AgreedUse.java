@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** What the owner and the shop agreed the horn is for; it decides how much old material may stay. */
-public enum AgreedUse {
+public enum AgreedUse implements Word {
     DISPLAY("display"),
     OCCASIONAL("occasional playing"),
     WORKING("working instrument");
@@ -12,6 +14,7 @@ public enum AgreedUse {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

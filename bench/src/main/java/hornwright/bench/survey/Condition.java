@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** The state of a piece of material, in the bench's words, and what it allows. */
-public enum Condition {
+public enum Condition implements Word {
     SOUND("sound", Fit.GOOD),
     STAINED("stained", Fit.GOOD),
     TARNISHED("tarnished", Fit.GOOD),
@@ -38,6 +40,7 @@ public enum Condition {
         this.fit = fit;
     }
 
+    @Override
     public String word() {
         return word;
     }

@@ -7,6 +7,16 @@ public sealed interface Decision {
     /** Why, in a few words; shown as the reason. */
     String why();
 
+    /** What it settles, such as {@code treat.pad.f}; a later decision about the same thing takes its place. */
+    default String about() {
+        return switch (this) {
+            case Use use -> "use";
+            case Treat treat -> "treat." + treat.place();
+            case Height height -> "height." + height.cup();
+            case PadThickness thickness -> "pad-thickness." + thickness.cup();
+        };
+    }
+
     /** What the horn is for. */
     record Use(AgreedUse use, String why) implements Decision {}
 

@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** Whether what is at a place left the factory with the horn. */
-public enum Originality {
+public enum Originality implements Word {
     ORIGINAL("original"),
     LATER("later repair"),
     MISSING("missing"),
@@ -13,6 +15,7 @@ public enum Originality {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

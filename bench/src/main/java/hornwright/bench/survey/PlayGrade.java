@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** Play at a hinge as fingers feel it, with the clearance each grade usually means (common practice). */
-public enum PlayGrade {
+public enum PlayGrade implements Word {
     NONE("none", 0, 0.03),
     JUST_FELT("just felt", 0.03, 0.05),
     CLEAR("clear", 0.05, 0.08),
@@ -17,6 +19,7 @@ public enum PlayGrade {
         this.toMm = toMm;
     }
 
+    @Override
     public String word() {
         return word;
     }

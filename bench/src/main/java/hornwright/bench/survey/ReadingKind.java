@@ -1,12 +1,13 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What can be measured. The word is the one used in files; the seconds are what it takes a practised hand (bench
  * judgement, check yours).
  */
-public enum ReadingKind {
+public enum ReadingKind implements Word {
     CUP_INSIDE("cup inside diameter", Subject.CUP, Observed.Amount.class, Unit.MILLIMETRE, "caliper", 6),
     CUP_DEPTH("cup depth", Subject.CUP, Observed.Amount.class, Unit.MILLIMETRE, "depth rod", 15),
     HOLE("hole diameter", Subject.HOLE, Observed.Amount.class, Unit.MILLIMETRE, "caliper", 15),
@@ -50,6 +51,7 @@ public enum ReadingKind {
         this.seconds = seconds;
     }
 
+    @Override
     public String word() {
         return word;
     }

@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** How far the work has come, in the order it is done. */
-public enum Stage {
+public enum Stage implements Word {
     ARRIVAL("arrival"),
     STRIPPED("stripped"),
     BODY_STRAIGHT("body straight"),
@@ -22,6 +24,7 @@ public enum Stage {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

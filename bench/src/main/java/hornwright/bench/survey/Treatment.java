@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** What is done with a place, least intrusive first, and whether it can be undone. */
-public enum Treatment {
+public enum Treatment implements Word {
     KEEP("keep", Reversible.YES),
     CLEAN("clean", Reversible.PARTLY),
     REFIT("refit", Reversible.YES),
@@ -35,6 +37,7 @@ public enum Treatment {
         this.reversible = reversible;
     }
 
+    @Override
     public String word() {
         return word;
     }

@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** Where a trial pad touches first: the back is the hinge side. */
-public enum TrialVerdict {
+public enum TrialVerdict implements Word {
     BACK_FIRST("back first"),
     LEVEL("level"),
     FRONT_FIRST("front first");
@@ -12,6 +14,7 @@ public enum TrialVerdict {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

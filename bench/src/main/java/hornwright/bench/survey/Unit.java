@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** The units a reading may be typed in. */
-public enum Unit {
+public enum Unit implements Word {
     MILLIMETRE("mm"),
     NEWTON("N"),
     CENTS("cents"),
@@ -15,6 +17,11 @@ public enum Unit {
     }
 
     public String symbol() {
+        return symbol;
+    }
+
+    @Override
+    public String word() {
         return symbol;
     }
 }

@@ -1,7 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.Word;
+
 /** Bench work that changes what was measured. */
-public enum WorkKind {
+public enum WorkKind implements Word {
     ARM_BENT("arm bent"),
     CUP_LEVELLED("cup levelled"),
     HOLE_LEVELLED("hole levelled"),
@@ -18,6 +20,7 @@ public enum WorkKind {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }

@@ -1,6 +1,5 @@
 package hornwright.desk.journal;
 
-import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import hornwright.bench.job.Edit;
 import hornwright.bench.job.Kind;
 import java.util.ArrayList;
@@ -12,13 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.MapperFeature;
-import tools.jackson.databind.cfg.CoercionAction;
-import tools.jackson.databind.cfg.CoercionInputShape;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.type.LogicalType;
 
 /**
  * Edits as strict JSON. The words come from each record's {@link Kind}, found by walking the sealed interface, so a new
@@ -26,7 +19,7 @@ import tools.jackson.databind.type.LogicalType;
  */
 public final class EditJson {
     private static final Map<String, Class<? extends Edit>> BY_WORD = byWord();
-    private static final JsonMapper MAPPER = strict();
+    private static final JsonMapper MAPPER = EditMapper.strict();
 
     private EditJson() {}
 
@@ -102,25 +95,5 @@ public final class EditJson {
         List<Class<? extends Edit>> found = new ArrayList<>();
         Stream.of(type.getPermittedSubclasses()).forEach(permitted -> found.addAll(records(permitted)));
         return found;
-    }
-
-    private static JsonMapper strict() {
-        return JsonMapper.builder()
-                .changeDefaultVisibility(visible -> visible.withFieldVisibility(Visibility.ANY)
-                        .withGetterVisibility(Visibility.NONE)
-                        .withIsGetterVisibility(Visibility.NONE))
-                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
-                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
-                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
-                .withCoercionConfig(
-                        LogicalType.Textual,
-                        coercion -> coercion.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
-                                .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
-                                .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
-                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .build();
     }
 }

@@ -1,0 +1,145 @@
+package hornwright.bench.job;
+
+import hornwright.bench.survey.AgreedUse;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.WorkDone;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One horn on the bench: what the edits of its stream add up to. Immutable; {@link JobFold} makes the next from an edit.
+ *
+ * @param id short and stable, as in {@code q-0007}
+ * @param openedAt when it was first written down
+ * @param decisions what a person settled, by {@link Decision#about}
+ * @param stage the furthest the work has come
+ * @param work what was done to it, in order; sign-offs of steps are among it
+ * @param notes text by what it is about: {@code job} or a place
+ * @param photos ticks of the photograph list, by shot
+ */
+public record Job(
+        String id,
+        Instant openedAt,
+        Identity identity,
+        Arrival arrival,
+        Readings readings,
+        Findings findings,
+        Map<String, Decision> decisions,
+        Stage stage,
+        List<WorkDone> work,
+        Map<String, String> notes,
+        Map<String, PhotoTick> photos) {
+    public Job {
+        decisions = inOrder(decisions);
+        work = List.copyOf(work);
+        notes = inOrder(notes);
+        photos = inOrder(photos);
+    }
+
+    public static Job opened(String id, Instant at, Identity identity, Arrival arrival) {
+        return new Job(
+                id,
+                at,
+                identity,
+                arrival,
+                Readings.NONE,
+                Findings.NONE,
+                Map.of(),
+                Stage.ARRIVAL,
+                List.of(),
+                Map.of(),
+                Map.of());
+    }
+
+    /** What the horn was agreed to be for, when that was settled. */
+    public Optional<AgreedUse> agreedUse() {
+        return decisions.get("use") instanceof Decision.Use use ? Optional.of(use.use()) : Optional.empty();
+    }
+
+    /** "alto 41207 by Tarrant & Loe". */
+    public String title() {
+        return identity.maker().isEmpty() ? identity.inWords() : identity.inWords() + " by " + identity.maker();
+    }
+
+    /** The same job under another id, as an import files it. */
+    public Job as(String otherId) {
+        return new Job(otherId, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos);
+    }
+
+    Job with(Identity changed) {
+        return new Job(id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos);
+    }
+
+    Job with(Arrival changed) {
+        return new Job(id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos);
+    }
+
+    Job with(Readings changed) {
+        return new Job(id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos);
+    }
+
+    Job with(Findings changed) {
+        return new Job(id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos);
+    }
+
+    Job with(Stage reached) {
+        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos);
+    }
+
+    Job with(Decision decision) {
+        return withDecisions(put(decisions, decision.about(), decision));
+    }
+
+    Job withoutDecision(String about) {
+        return withDecisions(without(decisions, about));
+    }
+
+    private Job withDecisions(Map<String, Decision> changed) {
+        return new Job(id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos);
+    }
+
+    Job with(WorkDone done) {
+        List<WorkDone> more = new ArrayList<>(work);
+        more.add(done);
+        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos);
+    }
+
+    Job withNote(String about, String text) {
+        Map<String, String> changed = text.isEmpty() ? without(notes, about) : put(notes, about, text);
+        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos);
+    }
+
+    Job withPhoto(PhotoTick tick) {
+        return withPhotos(put(photos, tick.shot(), tick));
+    }
+
+    Job withoutPhoto(String shot) {
+        return withPhotos(without(photos, shot));
+    }
+
+    private Job withPhotos(Map<String, PhotoTick> changed) {
+        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed);
+    }
+
+    private static <V> Map<String, V> inOrder(Map<String, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+
+    private static <V> Map<String, V> put(Map<String, V> map, String key, V value) {
+        Map<String, V> changed = new LinkedHashMap<>(map);
+        changed.put(key, value);
+        return changed;
+    }
+
+    private static <V> Map<String, V> without(Map<String, V> map, String key) {
+        Map<String, V> changed = new LinkedHashMap<>(map);
+        changed.remove(key);
+        return changed;
+    }
+}

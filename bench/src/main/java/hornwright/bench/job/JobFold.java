@@ -1,0 +1,54 @@
+package hornwright.bench.job;
+
+import java.util.Optional;
+
+/** How the edits of a job's stream add up. There is no job before it is opened or imported. */
+public record JobFold(String jobId) implements Folding<Optional<Job>> {
+    @Override
+    public Optional<Job> start() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Job> with(Optional<Job> state, Posted posted) {
+        return Optional.of(
+                switch (posted.edit()) {
+                    case JobOpened opened -> Job.opened(jobId, posted.at(), opened.identity(), opened.arrival());
+                    case JobImported imported -> imported.job().as(jobId);
+                    case JobEdit edit -> changed(state.orElseThrow(() -> unopened(posted)), edit);
+                    case ArchiveEdit other -> throw stray(other);
+                    case StockEdit other -> throw stray(other);
+                    case RulesEdit other -> throw stray(other);
+                });
+    }
+
+    private static Job changed(Job job, JobEdit edit) {
+        return switch (edit) {
+            case HornIdentified identified -> job.with(identified.identity());
+            case ArrivalAmended amended -> job.with(amended.arrival());
+            case ReadingTaken taken -> job.with(job.readings().taken(taken.reading()));
+            case ReadingWithdrawn withdrawn -> job.with(job.readings().withdrawn(withdrawn.reading()));
+            case MaterialsFound found -> job.with(job.findings().with(found.places(), found.groups()));
+            case Decided decided -> job.with(decided.decision());
+            case DecisionDropped dropped -> job.withoutDecision(dropped.about());
+            case StageReached reached -> job.with(reached.stage());
+            case WorkRecorded recorded -> job.with(recorded.work());
+            case PhotoTicked ticked ->
+                ticked.taken()
+                        ? job.withPhoto(new PhotoTick(ticked.shot(), ticked.file()))
+                        : job.withoutPhoto(ticked.shot());
+            case NoteWritten note -> job.withNote(note.about(), note.text());
+            case JobOpened opened -> throw stray(opened);
+            case JobImported imported -> throw stray(imported);
+            case Undone undone -> throw stray(undone);
+        };
+    }
+
+    private IllegalStateException unopened(Posted posted) {
+        return new IllegalStateException("edit %d of job %s comes before it is opened".formatted(posted.seq(), jobId));
+    }
+
+    private static IllegalStateException stray(Edit edit) {
+        return new IllegalStateException("'%s' does not change a job".formatted(edit.inWords()));
+    }
+}

@@ -1,0 +1,145 @@
+package hornwright.desk.journal;
+
+import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import hornwright.bench.archive.Edtf;
+import hornwright.bench.archive.Means;
+import hornwright.bench.horn.Word;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Observed;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.PropertyNamingStrategy;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.ValueDeserializer;
+import tools.jackson.databind.ValueSerializer;
+import tools.jackson.databind.cfg.CoercionAction;
+import tools.jackson.databind.cfg.CoercionInputShape;
+import tools.jackson.databind.cfg.EnumFeature;
+import tools.jackson.databind.cfg.MapperConfig;
+import tools.jackson.databind.introspect.AnnotatedClass;
+import tools.jackson.databind.introspect.AnnotatedField;
+import tools.jackson.databind.introspect.AnnotatedParameter;
+import tools.jackson.databind.introspect.JacksonAnnotationIntrospector;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.type.LogicalType;
+
+/**
+ * How records of the bench are written down. Words, never names of Java: a choice by its word, one of several shapes by
+ * the word given here, a length with its unit in the name.
+ */
+final class EditMapper {
+    private EditMapper() {}
+
+    static JsonMapper strict() {
+        return JsonMapper.builder()
+                .changeDefaultVisibility(visible -> visible.withFieldVisibility(Visibility.ANY)
+                        .withGetterVisibility(Visibility.NONE)
+                        .withIsGetterVisibility(Visibility.NONE))
+                .annotationIntrospector(new ByWord())
+                .propertyNamingStrategy(new UnitInName())
+                .addMixIn(Observed.class, Observations.class)
+                .addMixIn(Decision.class, Decisions.class)
+                .addMixIn(Means.class, AllMeans.class)
+                .addModule(new SimpleModule("dates")
+                        .addSerializer(Edtf.class, new EdtfAsText())
+                        .addDeserializer(Edtf.class, new EdtfFromText()))
+                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
+                .enable(EnumFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
+                .withCoercionConfig(
+                        LogicalType.Textual,
+                        coercion -> coercion.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+    }
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "says")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Observed.Amount.class, name = "amount"),
+        @JsonSubTypes.Type(value = Observed.RimGap.class, name = "rim gap"),
+        @JsonSubTypes.Type(value = Observed.Play.class, name = "play"),
+        @JsonSubTypes.Type(value = Observed.TrialPad.class, name = "trial pad"),
+        @JsonSubTypes.Type(value = Observed.TrialShim.class, name = "trial shim"),
+        @JsonSubTypes.Type(value = Observed.Says.class, name = "word")
+    })
+    private interface Observations {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "settles")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Decision.Use.class, name = "use"),
+        @JsonSubTypes.Type(value = Decision.Treat.class, name = "treatment"),
+        @JsonSubTypes.Type(value = Decision.Height.class, name = "height"),
+        @JsonSubTypes.Type(value = Decision.PadThickness.class, name = "pad thickness")
+    })
+    private interface Decisions {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "means")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Means.Examined.class, name = "horn examined"),
+        @JsonSubTypes.Type(value = Means.Written.class, name = "paper of the time"),
+        @JsonSubTypes.Type(value = Means.Pictured.class, name = "photograph"),
+        @JsonSubTypes.Type(value = Means.Told.class, name = "testimony"),
+        @JsonSubTypes.Type(value = Means.Published.class, name = "later literature"),
+        @JsonSubTypes.Type(value = Means.Rumoured.class, name = "hearsay")
+    })
+    private interface AllMeans {}
+
+    private static final class ByWord extends JacksonAnnotationIntrospector {
+        @Override
+        public String[] findEnumValues(MapperConfig<?> config, AnnotatedClass type, Enum<?>[] values, String[] names) {
+            for (int i = 0; i < values.length; i++) {
+                names[i] = values[i] instanceof Word word ? word.word() : values[i].name();
+            }
+            return names;
+        }
+    }
+
+    /** {@code thicknessMm} of a record is {@code thickness_mm} on paper. */
+    private static final class UnitInName extends PropertyNamingStrategy {
+        @Override
+        public String nameForField(MapperConfig<?> config, AnnotatedField field, String name) {
+            return withUnit(name);
+        }
+
+        @Override
+        public String nameForConstructorParameter(MapperConfig<?> config, AnnotatedParameter parameter, String name) {
+            return withUnit(name);
+        }
+
+        private static String withUnit(String name) {
+            return name.endsWith("Mm") ? name.substring(0, name.length() - 2) + "_mm" : name;
+        }
+    }
+
+    private static final class EdtfAsText extends ValueSerializer<Edtf> {
+        @Override
+        public void serialize(Edtf date, JsonGenerator out, SerializationContext context) {
+            out.writeString(date.text());
+        }
+    }
+
+    private static final class EdtfFromText extends ValueDeserializer<Edtf> {
+        @Override
+        public Edtf deserialize(JsonParser in, DeserializationContext context) {
+            String text = in.getString();
+            try {
+                return Edtf.parse(text);
+            } catch (IllegalArgumentException e) {
+                throw context.weirdStringException(text, Edtf.class, e.getMessage());
+            }
+        }
+    }
+}
