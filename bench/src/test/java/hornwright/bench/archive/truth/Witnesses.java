@@ -1,0 +1,90 @@
+package hornwright.bench.archive.truth;
+
+import hornwright.bench.archive.Archive;
+import hornwright.bench.archive.Bearing;
+import hornwright.bench.archive.Hand;
+import hornwright.bench.archive.Integrity;
+import hornwright.bench.archive.Interest;
+import hornwright.bench.archive.Kind;
+import hornwright.bench.archive.Means;
+import hornwright.bench.archive.Method;
+import hornwright.bench.archive.Observation;
+import hornwright.bench.archive.Origin;
+import hornwright.bench.archive.Witness;
+import hornwright.bench.horn.Voice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+
+/** Invented horns somebody looked at: most show what the factory did, some an old repair that passes for original. */
+final class Witnesses {
+    static final String PLACE = "foot.d";
+    /** What later repairers commonly use. */
+    private static final String REPAIR = "cork";
+
+    private final List<Witness> horns = new ArrayList<>();
+    private final List<Observation> looks = new ArrayList<>();
+
+    static Witnesses look(Factory factory, int number, double repaired, Random random) {
+        Witnesses all = new Witnesses();
+        for (int i = 0; i < number; i++) {
+            long serial = random.nextLong(Factory.FIRST, Factory.LAST);
+            String made = factory.make(serial);
+            boolean repair = random.nextDouble() < repaired;
+            all.add(serial, repair ? REPAIR : made, random.nextBoolean());
+        }
+        return all;
+    }
+
+    /** The same witnesses and one more horn, soundly looked at. */
+    Witnesses and(long serial, String material) {
+        Witnesses more = new Witnesses();
+        more.horns.addAll(horns);
+        more.looks.addAll(looks);
+        more.add(serial, material, true);
+        return more;
+    }
+
+    Archive archive() {
+        return new Archive("Tarrant & Loe", horns, looks, List.of(), List.of(), Map.of());
+    }
+
+    /** What the horn nearest to this serial showed. */
+    String nearest(long serial) {
+        int best = 0;
+        for (int i = 1; i < horns.size(); i++) {
+            boolean nearer = Math.abs(horns.get(i).serial() - serial)
+                    < Math.abs(horns.get(best).serial() - serial);
+            best = nearer ? i : best;
+        }
+        return looks.get(best).material();
+    }
+
+    private void add(long serial, String material, boolean measured) {
+        String id = "w" + horns.size();
+        horns.add(new Witness(id, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of()));
+        looks.add(new Observation(
+                "o" + id,
+                id,
+                PLACE,
+                material,
+                null,
+                null,
+                null,
+                null,
+                null,
+                new Means.Examined(measured ? Method.MEASURED : Method.SEEN, true),
+                Hand.FIRST,
+                Bearing.DIRECT,
+                new Origin(id, Kind.OBJECT),
+                Interest.NEUTRAL,
+                citation(id),
+                null));
+    }
+
+    private static @Nullable String citation(String id) {
+        return "bench book, " + id;
+    }
+}
