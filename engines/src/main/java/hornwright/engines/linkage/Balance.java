@@ -1,0 +1,204 @@
+package hornwright.engines.linkage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds rest positions of one mechanism under many loads. Exact for the model to about 1e-12 of the largest torque.
+ * Keeps work arrays: one thread at a time, the results are free.
+ */
+public final class Balance {
+    /** Shares of the smallest stiffness present that stand in for none, so that a loose key stays where it is. */
+    private static final double WHISPER = 1e-9;
+
+    /** Share of the largest torque; what is left over beyond it is a load that nothing takes up. */
+    private static final double LEFT_OVER = 1e-4;
+
+    private static final int POLISH = 4;
+
+    private final Mechanism mechanism;
+    private final Map<String, Integer> keyIndex;
+    private final Contacts contacts;
+    private final List<Island> islands;
+    private final int[] islandOf;
+    private final Settling[] settlings;
+    private final double[] rate;
+    private final double[] sprung;
+    private final boolean[] loose;
+
+    private Balance(Mechanism mechanism, Contacts contacts, List<Island> islands) {
+        this.mechanism = mechanism;
+        this.contacts = contacts;
+        this.islands = islands;
+        int keys = mechanism.keys().size();
+        keyIndex = mechanism.keyIndex();
+        rate = new double[keys];
+        sprung = new double[keys];
+        for (Mechanism.Spring spring : mechanism.springs()) {
+            int key = keyIndex.get(spring.key());
+            rate[key] += spring.rate();
+            sprung[key] += spring.opening();
+        }
+        islandOf = new int[keys];
+        loose = new boolean[islands.size()];
+        settlings = new Settling[islands.size()];
+        for (int i = 0; i < islands.size(); i++) {
+            settlings[i] = new Settling(islands.get(i));
+            for (int key : islands.get(i).keys) {
+                islandOf[key] = i;
+                loose[i] |= rate[key] == 0;
+            }
+        }
+        reload();
+    }
+
+    public static Balance of(Mechanism mechanism) {
+        Contacts contacts = Contacts.of(mechanism);
+        return new Balance(mechanism, contacts, Island.of(mechanism.keys().size(), contacts));
+    }
+
+    /** A balance of the same mechanism with numbers of its own, to be varied. */
+    Balance copy() {
+        return new Balance(mechanism, contacts.copy(), islands);
+    }
+
+    Contacts contacts() {
+        return contacts;
+    }
+
+    /** Takes over numbers that were changed in {@link #contacts()}. */
+    void reload() {
+        for (Settling settling : settlings) {
+            settling.load(contacts);
+        }
+    }
+
+    void reload(int island) {
+        settlings[island].load(contacts);
+    }
+
+    /** Rest with nothing pressed. */
+    public Equilibrium atRest() {
+        return under(List.of());
+    }
+
+    /**
+     * Rest while these fingers press.
+     *
+     * @throws UnbalancedLoad if no spring and no contact takes up a load
+     */
+    public Equilibrium under(List<Press> presses) {
+        double[] torque = torque(presses);
+        double[] rotation = new double[rate.length];
+        List<String> unbalanced = new ArrayList<>();
+        for (int i = 0; i < islands.size(); i++) {
+            try {
+                settle(i, torque, rotation);
+            } catch (UnbalancedLoad left) {
+                unbalanced.addAll(left.keys());
+            }
+        }
+        if (!unbalanced.isEmpty()) {
+            throw new UnbalancedLoad(unbalanced);
+        }
+        return equilibrium(rotation);
+    }
+
+    /** Torque on each key at rotation 0, opening positive. */
+    double[] torque(List<Press> presses) {
+        double[] torque = sprung.clone();
+        for (Press press : presses) {
+            torque[keyIndex.get(press.key())] += press.opening();
+        }
+        return torque;
+    }
+
+    int islandOf(String key) {
+        return islandOf[keyIndex.get(key)];
+    }
+
+    /** Settles one island from its entries of {@code rotation} on. */
+    void settle(int island, double[] torque, double[] rotation) {
+        if (loose[island]) {
+            settleLoose(island, torque, rotation);
+        } else {
+            settlings[island].settle(rate, torque, rotation);
+        }
+    }
+
+    /**
+     * Where a key has no rate the energy may be flat or fall for ever. A whisper of rate added everywhere makes one
+     * rest, near the one with the least rotations; what the whisper has to carry is the load that nothing takes up.
+     * Repeating with the whisper centred on the rest found takes its own pull out again.
+     */
+    private void settleLoose(int island, double[] torque, double[] rotation) {
+        Island one = islands.get(island);
+        double whisper = WHISPER * leastStiffness(one);
+        double[] centred = torque.clone();
+        double[] whispered = rate.clone();
+        double largest = 0;
+        for (int key : one.keys) {
+            rotation[key] = 0;
+            whispered[key] += whisper;
+            largest = Math.max(largest, Math.abs(torque[key]));
+        }
+        for (int round = 0; round < POLISH; round++) {
+            settlings[island].settle(whispered, centred, rotation);
+            if (round == 0) {
+                refuseLeftOver(one, whisper, LEFT_OVER * largest, torque, rotation);
+            }
+            for (int key : one.keys) {
+                centred[key] = torque[key] + whisper * rotation[key];
+            }
+        }
+    }
+
+    private double leastStiffness(Island island) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int key : island.keys) {
+            least = rate[key] > 0 ? Math.min(least, rate[key]) : least;
+        }
+        for (int row : island.rows) {
+            least = Math.min(least, contacts.stiffness[row] * contacts.arm1[row] * contacts.arm1[row]);
+            if (contacts.key2[row] >= 0) {
+                least = Math.min(least, contacts.stiffness[row] * contacts.arm2[row] * contacts.arm2[row]);
+            }
+        }
+        return Double.isInfinite(least) ? 1 : least;
+    }
+
+    private void refuseLeftOver(Island island, double whisper, double allowed, double[] torque, double[] rotation) {
+        List<String> turning = new ArrayList<>();
+        List<String> loaded = new ArrayList<>();
+        for (int key : island.keys) {
+            if (whisper * Math.abs(rotation[key]) > allowed) {
+                turning.add(mechanism.keys().get(key).id());
+                if (torque[key] * rotation[key] > 0) {
+                    loaded.add(mechanism.keys().get(key).id());
+                }
+            }
+        }
+        if (!turning.isEmpty()) {
+            throw new UnbalancedLoad(loaded.isEmpty() ? turning : loaded);
+        }
+    }
+
+    private Equilibrium equilibrium(double[] rotation) {
+        return new Equilibrium(
+                rotation,
+                side(0, contacts.cups, rotation),
+                side(contacts.cups, contacts.stops, rotation),
+                side(contacts.cups + contacts.stops, contacts.links, rotation));
+    }
+
+    private Equilibrium.Side side(int from, int count, double[] rotation) {
+        double[] gap = new double[count];
+        double[] force = new double[count];
+        for (int i = 0; i < count; i++) {
+            gap[i] = contacts.gap(from + i, rotation);
+            force[i] = contacts.force(from + i, rotation);
+        }
+        return new Equilibrium.Side(gap, force);
+    }
+}
