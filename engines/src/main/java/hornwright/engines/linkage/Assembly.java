@@ -61,7 +61,7 @@ public final class Assembly {
 
         static Pressed of(Mechanism mechanism, Balance balance, Landing landing) {
             int[] cups = landing.cups().stream()
-                    .mapToInt(id -> mechanism.cupIndex().get(id))
+                    .mapToInt(id -> mechanism.cupIndex().of(id))
                     .toArray();
             TreeSet<Integer> islands =
                     new TreeSet<>(List.of(balance.islandOf(landing.press().key())));

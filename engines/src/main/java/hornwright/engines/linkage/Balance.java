@@ -2,7 +2,6 @@ package hornwright.engines.linkage;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Finds rest positions of one mechanism under many loads. Exact for the model to about 1e-12 of the largest torque.
@@ -18,7 +17,7 @@ public final class Balance {
     private static final int POLISH = 4;
 
     private final Mechanism mechanism;
-    private final Map<String, Integer> keyIndex;
+    private final Index keyIndex;
     private final Contacts contacts;
     private final List<Island> islands;
     private final int[] islandOf;
@@ -36,7 +35,7 @@ public final class Balance {
         rate = new double[keys];
         sprung = new double[keys];
         for (Mechanism.Spring spring : mechanism.springs()) {
-            int key = keyIndex.get(spring.key());
+            int key = keyIndex.of(spring.key());
             rate[key] += spring.rate();
             sprung[key] += spring.opening();
         }
@@ -109,13 +108,13 @@ public final class Balance {
     double[] torque(List<Press> presses) {
         double[] torque = sprung.clone();
         for (Press press : presses) {
-            torque[keyIndex.get(press.key())] += press.opening();
+            torque[keyIndex.of(press.key())] += press.opening();
         }
         return torque;
     }
 
     int islandOf(String key) {
-        return islandOf[keyIndex.get(key)];
+        return islandOf[keyIndex.of(key)];
     }
 
     /** Settles one island from its entries of {@code rotation} on. */

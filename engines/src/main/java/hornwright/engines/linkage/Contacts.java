@@ -3,7 +3,6 @@ package hornwright.engines.linkage;
 import hornwright.engines.linkage.Mechanism.Cup;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Stop;
-import java.util.Map;
 
 /**
  * All contacts as rows of numbers: gap = arm1 q[key1] + arm2 q[key2] + free, force = stiffness × max(0, -gap). Cups come
@@ -45,10 +44,10 @@ final class Contacts {
                 mechanism.cups().size(),
                 mechanism.stops().size(),
                 mechanism.links().size());
-        Map<String, Integer> keys = mechanism.keyIndex();
+        Index keys = mechanism.keyIndex();
         for (int i = 0; i < contacts.cups; i++) {
             Cup cup = mechanism.cups().get(i);
-            int key = keys.get(cup.key());
+            int key = keys.of(cup.key());
             contacts.key1[i] = key;
             contacts.key2[i] = -1;
             contacts.padStiffness[i] = cup.stiffness();
@@ -58,7 +57,7 @@ final class Contacts {
         for (int i = 0; i < contacts.stops; i++) {
             Stop stop = mechanism.stops().get(i);
             int row = contacts.cups + i;
-            contacts.key1[row] = keys.get(stop.key());
+            contacts.key1[row] = keys.of(stop.key());
             contacts.key2[row] = -1;
             contacts.arm1[row] = stop.sign() * stop.arm();
             contacts.stiffness[row] = stop.stiffness();
@@ -67,8 +66,8 @@ final class Contacts {
         for (int i = 0; i < contacts.links; i++) {
             Link link = mechanism.links().get(i);
             int row = contacts.cups + contacts.stops + i;
-            contacts.key1[row] = keys.get(link.driver());
-            contacts.key2[row] = keys.get(link.follower());
+            contacts.key1[row] = keys.of(link.driver());
+            contacts.key2[row] = keys.of(link.follower());
             contacts.signs[row] = -link.sense().sign();
             contacts.stiffness[row] = link.stiffness();
             contacts.link(i, link.space() - link.thickness(), link.driverArm(), link.followerArm());

@@ -3,6 +3,7 @@ package hornwright.engines.linkage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -30,7 +31,7 @@ final class Island {
     private Island(int[] keys, int[] rows, Contacts contacts) {
         this.rows = rows;
         int[] place = new int[Arrays.stream(keys).max().orElse(0) + 1];
-        List<TreeSet<Integer>> near = neighbours(keys, rows, contacts, place);
+        List<Set<Integer>> near = neighbours(keys, rows, contacts, place);
         List<List<Integer>> columns = new ArrayList<>();
         this.keys = eliminate(keys, near, columns, place);
         start = new int[keys.length + 1];
@@ -100,8 +101,8 @@ final class Island {
         return list.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private static List<TreeSet<Integer>> neighbours(int[] keys, int[] rows, Contacts contacts, int[] place) {
-        List<TreeSet<Integer>> near = new ArrayList<>();
+    private static List<Set<Integer>> neighbours(int[] keys, int[] rows, Contacts contacts, int[] place) {
+        List<Set<Integer>> near = new ArrayList<>();
         for (int i = 0; i < keys.length; i++) {
             place[keys[i]] = i;
             near.add(new TreeSet<>());
@@ -116,7 +117,7 @@ final class Island {
     }
 
     /** Fewest neighbours first; columns gets what each eliminated key still touched, place its number in the order. */
-    private static int[] eliminate(int[] keys, List<TreeSet<Integer>> near, List<List<Integer>> columns, int[] place) {
+    private static int[] eliminate(int[] keys, List<Set<Integer>> near, List<List<Integer>> columns, int[] place) {
         int[] local = place.clone();
         boolean[] gone = new boolean[keys.length];
         int[] order = new int[keys.length];

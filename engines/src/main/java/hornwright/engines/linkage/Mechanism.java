@@ -1,7 +1,6 @@
 package hornwright.engines.linkage;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -128,20 +127,12 @@ public record Mechanism(List<Key> keys, List<Cup> cups, List<Stop> stops, List<L
         return new Mechanism(keys, cups, stops, changed, springs);
     }
 
-    Map<String, Integer> keyIndex() {
-        return index(keys.stream().map(Key::id).toList());
+    Index keyIndex() {
+        return Index.of(keys.stream().map(Key::id).toList());
     }
 
-    Map<String, Integer> cupIndex() {
-        return index(cups.stream().map(Cup::id).toList());
-    }
-
-    private static Map<String, Integer> index(List<String> ids) {
-        Map<String, Integer> index = HashMap.newHashMap(ids.size());
-        for (int i = 0; i < ids.size(); i++) {
-            index.put(ids.get(i), i);
-        }
-        return index;
+    Index cupIndex() {
+        return Index.of(cups.stream().map(Cup::id).toList());
     }
 
     private static Set<String> unique(String what, List<String> ids) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Spring;
 import hornwright.engines.linkage.Mechanism.Towards;
 import hornwright.engines.linkage.Yield.LinkExact;
@@ -53,7 +52,7 @@ class AssemblyTest {
     @Test
     void the_share_that_closes_is_the_normal_share_worked_by_hand() {
         Mechanism one = new Mechanism(
-                List.of(new Key("k", 0)),
+                List.of(new Mechanism.Key("k", 0)),
                 List.of(new Cup("cup", "k", 0.02, 5000, 0)),
                 List.of(),
                 List.of(),

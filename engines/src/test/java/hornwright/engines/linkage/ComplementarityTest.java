@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.engines.Ref;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Limits;
 import hornwright.engines.linkage.Mechanism.Spring;
 import hornwright.engines.linkage.Mechanism.Stop;
@@ -87,7 +86,7 @@ class ComplementarityTest {
     @Test
     void the_engine_itself_finds_the_forces_of_the_opening_example() {
         Mechanism mechanism = new Mechanism(
-                List.of(new Key("k", 0)),
+                List.of(new Mechanism.Key("k", 0)),
                 List.of(),
                 List.of(
                         new Stop("one", "k", 1, 0, 0, 1, Limits.OPENING),

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Limits;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Sense;
@@ -14,7 +13,6 @@ import hornwright.engines.linkage.Mechanism.Towards;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +40,7 @@ class LinkagePropertyTest {
             energy -= torque[i] * q[i];
         }
         for (Spring spring : mechanism.springs()) {
-            double at = q[mechanism.keyIndex().get(spring.key())];
+            double at = q[mechanism.keyIndex().of(spring.key())];
             energy += spring.rate() * at * at / 2;
         }
         for (int row = 0; row < contacts.size(); row++) {
@@ -72,28 +70,28 @@ class LinkagePropertyTest {
     void torques_on_every_key_add_up_to_nothing() {
         forRandomMechanisms(2, (mechanism, press, random) -> {
             Equilibrium at = Balance.of(mechanism).under(press);
-            Map<String, Integer> index = mechanism.keyIndex();
+            Index index = mechanism.keyIndex();
             double[] sum = new double[at.rotation().length];
-            press.forEach(p -> sum[index.get(p.key())] -= p.force() * p.arm());
+            press.forEach(p -> sum[index.of(p.key())] -= p.force() * p.arm());
             for (Spring s : mechanism.springs()) {
-                double q = at.rotation()[index.get(s.key())];
-                sum[index.get(s.key())] +=
+                double q = at.rotation()[index.of(s.key())];
+                sum[index.of(s.key())] +=
                         s.towards() == Towards.OPEN ? s.torque() - s.rate() * q : -s.torque() - s.rate() * q;
             }
             for (int i = 0; i < mechanism.cups().size(); i++) {
                 Cup cup = mechanism.cups().get(i);
-                sum[index.get(cup.key())] += at.cups().force()[i] * cup.arm();
+                sum[index.of(cup.key())] += at.cups().force()[i] * cup.arm();
             }
             for (int i = 0; i < mechanism.stops().size(); i++) {
                 Stop stop = mechanism.stops().get(i);
                 int way = stop.limits() == Limits.OPENING ? -1 : 1;
-                sum[index.get(stop.key())] += way * at.stops().force()[i] * stop.arm();
+                sum[index.of(stop.key())] += way * at.stops().force()[i] * stop.arm();
             }
             for (int i = 0; i < mechanism.links().size(); i++) {
                 Link link = mechanism.links().get(i);
                 int way = link.sense() == Sense.CLOSES ? -1 : 1;
-                sum[index.get(link.driver())] += at.links().force()[i] * link.driverArm();
-                sum[index.get(link.follower())] += way * at.links().force()[i] * link.followerArm();
+                sum[index.of(link.driver())] += at.links().force()[i] * link.driverArm();
+                sum[index.of(link.follower())] += way * at.links().force()[i] * link.followerArm();
             }
             assertThat(sum).containsOnly(new double[sum.length], within(1e-12));
         });
@@ -105,11 +103,9 @@ class LinkagePropertyTest {
             Equilibrium at = Balance.of(mechanism).under(press);
             for (int i = 0; i < mechanism.cups().size(); i++) {
                 Cup cup = mechanism.cups().get(i);
-                double flex = mechanism
-                        .keys()
-                        .get(mechanism.keyIndex().get(cup.key()))
-                        .flex();
-                double q = at.rotation()[mechanism.keyIndex().get(cup.key())];
+                double flex =
+                        mechanism.keys().get(mechanism.keyIndex().of(cup.key())).flex();
+                double q = at.rotation()[mechanism.keyIndex().of(cup.key())];
                 double force = at.cups().force()[i];
                 double gap = at.cups().gap()[i];
                 assertThat(force).isCloseTo(cup.stiffness() * Math.max(0, -gap), within(1e-9));
@@ -129,7 +125,7 @@ class LinkagePropertyTest {
             double unit = 1000;
             Mechanism inMillimetres = new Mechanism(
                     mechanism.keys().stream()
-                            .map(k -> new Key(k.id(), k.flex() / unit))
+                            .map(k -> new Mechanism.Key(k.id(), k.flex() / unit))
                             .toList(),
                     mechanism.cups().stream()
                             .map(c -> new Cup(c.id(), c.key(), c.arm() * unit, c.stiffness() / unit, c.offset() * unit))
@@ -205,7 +201,7 @@ class LinkagePropertyTest {
     @Test
     void the_order_of_the_lists_does_not_matter() {
         forRandomMechanisms(6, (mechanism, press, random) -> {
-            List<Key> keys = new ArrayList<>(mechanism.keys());
+            List<Mechanism.Key> keys = new ArrayList<>(mechanism.keys());
             List<Link> links = new ArrayList<>(mechanism.links());
             Collections.shuffle(keys, random);
             Collections.shuffle(links, random);
@@ -214,7 +210,7 @@ class LinkagePropertyTest {
             double[] two = Balance.of(shuffled).under(press).rotation();
             for (int i = 0; i < keys.size(); i++) {
                 assertThat(two[i])
-                        .isCloseTo(one[mechanism.keyIndex().get(keys.get(i).id())], within(1e-11));
+                        .isCloseTo(one[mechanism.keyIndex().of(keys.get(i).id())], within(1e-11));
             }
         });
     }

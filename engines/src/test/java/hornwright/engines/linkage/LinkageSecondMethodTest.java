@@ -22,7 +22,7 @@ class LinkageSecondMethodTest {
             int keys = mechanism.keys().size();
             double[] rate = new double[keys];
             double[] torque = Balance.of(mechanism).torque(presses);
-            mechanism.springs().forEach(s -> rate[mechanism.keyIndex().get(s.key())] += s.rate());
+            mechanism.springs().forEach(s -> rate[mechanism.keyIndex().of(s.key())] += s.rate());
             double[][] arms = new double[contacts.size()][keys];
             double[] free = new double[keys];
             for (int i = 0; i < keys; i++) {

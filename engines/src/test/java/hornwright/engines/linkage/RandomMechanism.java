@@ -1,7 +1,6 @@
 package hornwright.engines.linkage;
 
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Limits;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Sense;
@@ -17,13 +16,13 @@ final class RandomMechanism {
     private RandomMechanism() {}
 
     static Mechanism of(Random random, int keys, int links) {
-        List<Key> key = new ArrayList<>();
+        List<Mechanism.Key> key = new ArrayList<>();
         List<Cup> cups = new ArrayList<>();
         List<Stop> stops = new ArrayList<>();
         List<Spring> springs = new ArrayList<>();
         for (int i = 0; i < keys; i++) {
             String id = "k" + i;
-            key.add(new Key(id, random.nextBoolean() ? 0 : 0.3 * random.nextDouble()));
+            key.add(new Mechanism.Key(id, random.nextBoolean() ? 0 : 0.3 * random.nextDouble()));
             if (random.nextInt(4) > 0) {
                 cups.add(new Cup(
                         "cup" + i, id, arm(random), 3e3 + 2e4 * random.nextDouble(), 2e-4 * random.nextGaussian()));

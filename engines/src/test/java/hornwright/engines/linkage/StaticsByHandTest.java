@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import hornwright.engines.Ref;
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Limits;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Sense;
@@ -18,8 +17,8 @@ import org.junit.jupiter.api.Test;
 
 /** Levers small enough for pencil and paper. */
 class StaticsByHandTest {
-    private static final Key F = new Key("f", 0);
-    private static final Key G = new Key("g", 0);
+    private static final Mechanism.Key F = new Mechanism.Key("f", 0);
+    private static final Mechanism.Key G = new Mechanism.Key("g", 0);
 
     private static Mechanism one(List<Cup> cups, List<Stop> stops, List<Spring> springs) {
         return new Mechanism(List.of(F), cups, stops, List.of(), springs);
@@ -84,7 +83,8 @@ class StaticsByHandTest {
     void a_twisting_key_lets_its_cup_stand_open_by_flex_times_the_torque_carried() {
         Cup cup = new Cup("cup", "f", 0.03, 8000, 0);
         Mechanism stiff = one(List.of(cup), List.of(), List.of());
-        Mechanism soft = new Mechanism(List.of(new Key("f", 0.05)), List.of(cup), List.of(), List.of(), List.of());
+        Mechanism soft =
+                new Mechanism(List.of(new Mechanism.Key("f", 0.05)), List.of(cup), List.of(), List.of(), List.of());
         Press press = new Press("f", 1, 0.03);
         Equilibrium still = Balance.of(stiff).under(List.of(press));
         Equilibrium twisted = Balance.of(soft).under(List.of(press));
@@ -157,7 +157,7 @@ class StaticsByHandTest {
     void a_load_that_nothing_balances_is_told_by_the_key_that_carries_it() {
         Link link = new Link("f>g", "f", 0.014, "g", 0.014, 1e-3, 1e-3, 3e5, Sense.CLOSES);
         Mechanism falling = new Mechanism(
-                List.of(F, G, new Key("h", 0)),
+                List.of(F, G, new Mechanism.Key("h", 0)),
                 List.of(new Cup("cup.h", "h", 0.03, 8000, 0)),
                 List.of(),
                 List.of(link),

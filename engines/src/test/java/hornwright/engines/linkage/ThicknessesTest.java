@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Sense;
 import java.util.ArrayList;
@@ -57,8 +56,8 @@ class ThicknessesTest {
     @Test
     void only_closing_links_between_the_pressed_key_and_a_named_cup_belong_to_a_set() {
         Mechanism trio = Trio.of(0, 0, 0);
-        List<Key> keys = new ArrayList<>(trio.keys());
-        keys.add(new Key("side", 0));
+        List<Mechanism.Key> keys = new ArrayList<>(trio.keys());
+        keys.add(new Mechanism.Key("side", 0));
         List<Link> links = new ArrayList<>(trio.links());
         links.add(Trio.link("d>side", "d", 0.01, "side", 0.01));
         links.add(Trio.link("side>bis", "side", 0.01, "bis", 0.01));

@@ -1,7 +1,6 @@
 package hornwright.engines.linkage;
 
 import hornwright.engines.linkage.Mechanism.Cup;
-import hornwright.engines.linkage.Mechanism.Key;
 import hornwright.engines.linkage.Mechanism.Limits;
 import hornwright.engines.linkage.Mechanism.Link;
 import hornwright.engines.linkage.Mechanism.Sense;
@@ -29,7 +28,7 @@ final class Trio {
         List<String> ids = List.of("d", "f-sharp", "bis");
         double[] arms = {0.034, 0.031, 0.02};
         return new Mechanism(
-                ids.stream().map(id -> new Key(id, 0)).toList(),
+                ids.stream().map(id -> new Mechanism.Key(id, 0)).toList(),
                 IntStream.range(0, 3)
                         .mapToObj(i -> new Cup("cup." + ids.get(i), ids.get(i), arms[i], 12e3, offsets[i]))
                         .toList(),
