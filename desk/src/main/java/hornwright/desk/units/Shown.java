@@ -1,0 +1,61 @@
+package hornwright.desk.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Numbers as people read them: no digit finer than what is known. The ± shown is twice the standard uncertainty, which
+ * holds the truth about 95 times in 100.
+ */
+public final class Shown {
+    /** Said once wherever a ± stands. */
+    public static final String PLUS_MINUS = "± holds the truth about 95 times in 100";
+
+    private static final String MINUS = "−";
+
+    private Shown() {}
+
+    /** "9.8 ± 0.4"; without the ± when u is 0. */
+    public static String of(double value, double u) {
+        return u == 0 ? fixed(value, plainDecimals(value)) : fixed(value, decimals(2 * u)) + " ± " + plusMinus(u);
+    }
+
+    /** The value alone, with as many digits as its uncertainty leaves it. */
+    public static String value(double value, double u) {
+        return fixed(value, u == 0 ? plainDecimals(value) : decimals(2 * u));
+    }
+
+    /** Twice the standard uncertainty, to one digit that counts. */
+    public static String plusMinus(double u) {
+        double twice = 2 * u;
+        return fixed(twice, decimals(twice));
+    }
+
+    /** "4.3 to 4.7", in tenths; the window is made smaller by rounding, never larger. */
+    public static String window(double low, double high) {
+        double from = Math.ceil(low * 10 - 1e-6) / 10;
+        double to = Math.floor(high * 10 + 1e-6) / 10;
+        if (from > to) {
+            return fixed((low + high) / 2, 2);
+        }
+        return from == to ? fixed(from, 1) : fixed(from, 1) + " to " + fixed(to, 1);
+    }
+
+    /** With exactly so many decimals, a point, and a true minus sign; never "−0". */
+    public static String fixed(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        String plain = rounded.abs().toPlainString();
+        return rounded.signum() < 0 ? MINUS + plain : plain;
+    }
+
+    private static int decimals(double plusMinus) {
+        if (plusMinus >= 9.5) {
+            return 0;
+        }
+        return plusMinus >= 0.095 ? 1 : 2;
+    }
+
+    private static int plainDecimals(double value) {
+        return Math.abs(value * 10 - Math.rint(value * 10)) < 1e-9 ? 1 : 2;
+    }
+}
