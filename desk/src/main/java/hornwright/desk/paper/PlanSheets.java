@@ -1,0 +1,209 @@
+package hornwright.desk.paper;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.PlannedPlace;
+import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.plan.Warning;
+import hornwright.bench.survey.Stage;
+import hornwright.desk.paper.BenchSheet.HeightLine;
+import hornwright.desk.paper.BenchSheet.PadLine;
+import hornwright.desk.paper.BenchSheet.RegulationLine;
+import hornwright.desk.units.Shown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The plan of a horn laid out for the bench: what the mat and the bench sheet show. */
+public final class PlanSheets {
+    private static final String OPEN = "not known yet";
+
+    private final Keywork keywork;
+    private final Plan plan;
+    private final SheetHead head;
+
+    public PlanSheets(Keywork keywork, Plan plan, SheetHead head) {
+        this.keywork = keywork;
+        this.plan = plan;
+        this.head = head;
+    }
+
+    /** Every pad whose diameter is known, in the order the keys come off. */
+    public LayoutMat mat() {
+        List<MatDisc> discs = new ArrayList<>();
+        plan.removal()
+                .forEach(removal -> removal.keys().stream()
+                        .flatMap(key -> keywork.cupOf(keywork.keys().get(key)).stream())
+                        .forEach(cup -> disc(cup, rodWords(removal.rod())).ifPresent(discs::add)));
+        return new LayoutMat(head.title(), discs);
+    }
+
+    public BenchSheet bench(Figure map) {
+        return new BenchSheet(
+                head.title(), head.line(), map, padLines(), heightLines(), regulationLines(), provisional());
+    }
+
+    private Optional<MatDisc> disc(Cup cup, String rod) {
+        return pad(cup).number(NumberName.DIAMETER)
+                .map(diameter -> new MatDisc(
+                        keywork.nameOf(cup).display(),
+                        rod,
+                        diameter.value(),
+                        keywork.holeOf(cup).diameterMm(),
+                        thickness(pad(cup))));
+    }
+
+    private List<PadLine> padLines() {
+        return keywork.cups().stream()
+                .map(cup -> new PadLine(
+                        keywork.nameOf(cup).display(),
+                        pad(cup).number(NumberName.DIAMETER)
+                                .map(PlanSheets::shown)
+                                .orElse(OPEN),
+                        thickness(pad(cup)),
+                        middle(cup)))
+                .toList();
+    }
+
+    private List<HeightLine> heightLines() {
+        List<HeightLine> lines = new ArrayList<>();
+        for (Cup cup : keywork.cups()) {
+            Key key = keywork.keyOf(cup);
+            String foot = key.stop().layers().isEmpty()
+                    ? ""
+                    : key.stop().layers().getFirst().place();
+            Optional<PlannedNumber> target = heightOf(cup, NumberName.HEIGHT_TARGET);
+            if (target.isPresent()) {
+                lines.add(new HeightLine(
+                        keywork.nameOf(cup).display(),
+                        heightOf(cup, NumberName.HEIGHT_BEFORE)
+                                .map(PlanSheets::shown)
+                                .orElse(""),
+                        shown(target.get()),
+                        footWords(foot)));
+            }
+        }
+        return lines;
+    }
+
+    private List<RegulationLine> regulationLines() {
+        return plan.order().stream()
+                .map(PlannedStep::step)
+                .filter(step -> step.stage() == Stage.REGULATED && !step.of().isEmpty())
+                .map(step -> new RegulationLine(step.words(), howFor(step.of()), recheckAfter(step.id())))
+                .toList();
+    }
+
+    private List<String> provisional() {
+        return plan.warnings().stream()
+                .filter(warning -> warning.sort() == Warning.Sort.KEY_FIT)
+                .map(Warning::words)
+                .toList();
+    }
+
+    /** A height is planned where the key stops, or at the pad; whichever place carries it. */
+    private Optional<PlannedNumber> heightOf(Cup cup, NumberName name) {
+        Key key = keywork.keyOf(cup);
+        return plan.number("pad." + cup.hole(), name)
+                .or(() -> key.stop().layers().stream()
+                        .flatMap(layer -> plan.number(layer.place(), name).stream())
+                        .findFirst());
+    }
+
+    private String footWords(String place) {
+        return plan.places().find(place).map(this::footWords).orElse("");
+    }
+
+    private String footWords(PlannedPlace foot) {
+        String material = foot.material() == null ? "" : foot.material();
+        if (!foot.isRenewed()) {
+            return foot.treatment().word() + (material.isEmpty() ? "" : ", " + material);
+        }
+        return foot.number(NumberName.CUT_FULL)
+                .map(cut -> material + ", cut full at " + Shown.value(cut.value(), 0) + ", sand down")
+                .orElse(material);
+    }
+
+    private String howFor(String link) {
+        return keywork.links().find(link).stream()
+                .flatMap(found -> found.layers().stream())
+                .flatMap(layer -> plan.places().find(layer.place()).stream())
+                .findFirst()
+                .map(place -> place.material() == null
+                        ? place.treatment().word()
+                        : place.treatment().word() + ", " + place.material())
+                .orElse("");
+    }
+
+    private String recheckAfter(String step) {
+        List<String> words = plan.order().stream()
+                .map(PlannedStep::step)
+                .filter(other -> other.stage() == Stage.REGULATED && !other.of().isEmpty())
+                .filter(other -> !other.id().equals(step) && sharesWith(other.id(), step))
+                .map(other -> linkWords(other.of()))
+                .toList();
+        return String.join(", ", words);
+    }
+
+    /** Two links are heard together when one key takes part in both. */
+    private boolean sharesWith(String one, String other) {
+        return keywork.links().find(linkOf(one)).stream()
+                .anyMatch(a -> keywork.links().find(linkOf(other)).stream()
+                        .anyMatch(b -> a.driver().equals(b.follower())
+                                || a.follower().equals(b.driver())
+                                || a.follower().equals(b.follower())));
+    }
+
+    private static String linkOf(String step) {
+        return "link." + step.replaceFirst("^regulate\\.", "");
+    }
+
+    private String linkWords(String link) {
+        return keywork.links()
+                .find(link)
+                .map(found -> keywork.keys().get(found.driver()).name().display() + " to "
+                        + keywork.keys().get(found.follower()).name().display())
+                .orElse(link);
+    }
+
+    private PlannedPlace pad(Cup cup) {
+        return plan.place("pad." + cup.hole());
+    }
+
+    private String middle(Cup cup) {
+        for (String kind : List.of("resonator.", "rivet.", "pad-centre.")) {
+            Optional<PlannedPlace> place = plan.places().find(kind + cup.hole());
+            if (place.isPresent()) {
+                String word = kind.replace(".", "").replace('-', ' ');
+                String size = place.get()
+                        .number(NumberName.DIAMETER)
+                        .map(number -> " " + shown(number))
+                        .orElse("");
+                return kind.startsWith("pad") && place.get().material() != null
+                        ? place.get().material()
+                        : word + size;
+            }
+        }
+        return "";
+    }
+
+    private static String thickness(PlannedPlace pad) {
+        return pad.number(NumberName.THICKNESS)
+                .map(number -> number.low() != null && number.high() != null
+                        ? Shown.window(number.low(), number.high())
+                        : shown(number))
+                .orElse(OPEN);
+    }
+
+    private static String shown(PlannedNumber number) {
+        return Shown.of(number.value(), number.u());
+    }
+
+    private String rodWords(String rod) {
+        return rod.replaceFirst("^rod\\.", "").replace('-', ' ');
+    }
+}
