@@ -1,0 +1,98 @@
+package hornwright.desk.drawing;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Place;
+import hornwright.desk.drawing.Mark.Group;
+import hornwright.desk.drawing.PlaceFigures.Level;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The unrolled horn, drawn once from its keywork; the screen and the paper each take their own markup from it. */
+public final class UnrolledHorn {
+    private static final double LYING = 14.5;
+    private static final double UPRIGHT = 18;
+
+    private final Geometry geometry;
+    private final List<Mark> marks;
+    private final List<Label> lying;
+    private final List<Label> upright;
+
+    private UnrolledHorn(Geometry geometry) {
+        this.geometry = geometry;
+        this.marks = paint(geometry);
+        Labelling labelling = new Labelling(geometry);
+        this.lying = labelling.place(LYING, false);
+        this.upright = labelling.place(UPRIGHT, true);
+    }
+
+    public static UnrolledHorn of(Keywork keywork) {
+        return new UnrolledHorn(new Geometry(keywork));
+    }
+
+    private static List<Mark> paint(Geometry geometry) {
+        Keywork keywork = geometry.keywork();
+        KeyFigures keys = new KeyFigures(geometry);
+        Rings rings = new Rings(geometry.sheet());
+        PlaceFigures places = new PlaceFigures(geometry, rings);
+        List<Mark> all = new ArrayList<>();
+        all.add(rings.tin());
+        all.add(new Group("fixed", handles(keywork, places, Level.TIN)));
+        List<Mark> under = new ArrayList<>();
+        keywork.links().forEach(link -> under.addAll(keys.link(link)));
+        keywork.rods().forEach(rod -> under.addAll(keys.rod(rod)));
+        all.add(new Group("keys", under));
+        all.add(new Group("guards", handles(keywork, places, Level.GUARD)));
+        all.add(new Group("cups", handles(keywork, places, Level.CUP)));
+        List<Mark> over = new ArrayList<>();
+        keywork.keys().forEach(key -> over.addAll(keys.tails(key)));
+        keywork.cups().forEach(cup -> over.addAll(keys.cupArm(cup)));
+        keywork.keys().forEach(key -> over.addAll(keys.touch(key)));
+        all.add(new Group("keys", over));
+        all.add(new Group("slips", handles(keywork, places, Level.KEY)));
+        return all;
+    }
+
+    private static List<Mark> handles(Keywork keywork, PlaceFigures figures, Level level) {
+        List<Mark> marks = new ArrayList<>();
+        for (Place place : keywork.places()) {
+            if (PlaceFigures.level(place.kind()) == level) {
+                marks.add(figures.of(place));
+            }
+        }
+        return marks;
+    }
+
+    List<Mark> marks() {
+        return marks;
+    }
+
+    public Sheet sheet() {
+        return geometry.sheet();
+    }
+
+    /** Where the middle of a cup is drawn. */
+    public Spot cup(Cup cup) {
+        return geometry.cup(cup);
+    }
+
+    /** How large a cup is drawn. */
+    public double radius(Cup cup) {
+        return geometry.radius(cup);
+    }
+
+    /** The names of the cups with the sheet lying, neck at the left. */
+    public List<Label> lyingLabels() {
+        return lying;
+    }
+
+    /** The names of the cups with the sheet standing, neck at the top; the words are turned back by the page. */
+    public List<Label> uprightLabels() {
+        return upright;
+    }
+
+    /** The drawing for a page. */
+    public String screen(Showing showing) {
+        return new ScreenSvg(this, showing).svg();
+    }
+}
