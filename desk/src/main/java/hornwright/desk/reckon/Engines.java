@@ -7,6 +7,7 @@ import java.util.Optional;
 public final class Engines {
     private static final List<Engine> ALL = List.of(
             new SeatReckon(), //
+            new LinkageReckon(),
             new SpringReckon(),
             new LeakReckon(),
             new BeliefReckon());

@@ -28,6 +28,9 @@ public record Mechanism(List<Key> keys, List<Cup> cups, List<Stop> stops, List<L
         links.forEach(link -> need(known, link.driver()));
         links.forEach(link -> need(known, link.follower()));
         springs.forEach(spring -> need(known, spring.key()));
+        if (links.stream().anyMatch(link -> link.driver().equals(link.follower()))) {
+            throw new IllegalArgumentException("a link drives the key it sits on");
+        }
     }
 
     /** A key; flex is how far it twists between its touch and its cup for the torque carried to the cup. */
@@ -92,9 +95,6 @@ public record Mechanism(List<Key> keys, List<Cup> cups, List<Stop> stops, List<L
             Sense sense) {
         public Link {
             positive(driverArm, followerArm, stiffness);
-            if (driver.equals(follower)) {
-                throw new IllegalArgumentException(id + " drives the key it sits on");
-            }
         }
 
         public Link withThickness(double changed) {
