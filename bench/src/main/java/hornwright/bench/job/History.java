@@ -45,6 +45,14 @@ public final class History<S> {
         return new History<>(folding, all, undone, state);
     }
 
+    /** An empty history filled with all these at once. */
+    public History<S> withAll(Collection<Posted> all) {
+        if (!edits.isEmpty()) {
+            throw new IllegalStateException("only an empty history is filled");
+        }
+        return of(folding, all);
+    }
+
     /** The history with one more edit, whose seq must be the next. */
     public History<S> advance(Posted next) {
         requireNext(edits.size(), next);
@@ -62,6 +70,11 @@ public final class History<S> {
     /** The seq of the last edit, 0 when there is none. */
     public long seq() {
         return edits.size();
+    }
+
+    /** The state as it was when the stream had reached this seq. */
+    public S stateAt(long seq) {
+        return seq >= seq() ? state : of(folding, edits.subList(0, (int) Math.max(0, seq))).state;
     }
 
     public List<Posted> edits() {

@@ -15,24 +15,24 @@ public record JobFold(String jobId) implements Folding<Optional<Job>> {
                 switch (posted.edit()) {
                     case JobOpened opened -> Job.opened(jobId, posted.at(), opened.identity(), opened.arrival());
                     case JobImported imported -> imported.job().as(jobId);
-                    case JobEdit edit -> changed(state.orElseThrow(() -> unopened(posted)), edit);
+                    case JobEdit edit -> changed(state.orElseThrow(() -> unopened(posted)), edit, posted);
                     case ArchiveEdit other -> throw stray(other);
                     case StockEdit other -> throw stray(other);
                     case RulesEdit other -> throw stray(other);
                 });
     }
 
-    private static Job changed(Job job, JobEdit edit) {
+    private static Job changed(Job job, JobEdit edit, Posted posted) {
         return switch (edit) {
             case HornIdentified identified -> job.with(identified.identity());
             case ArrivalAmended amended -> job.with(amended.arrival());
-            case ReadingTaken taken -> job.with(job.readings().taken(taken.reading()));
+            case ReadingTaken taken -> job.with(job.readings().taken(taken.stamped(posted)));
             case ReadingWithdrawn withdrawn -> job.with(job.readings().withdrawn(withdrawn.reading()));
             case MaterialsFound found -> job.with(job.findings().with(found.places(), found.groups()));
             case Decided decided -> job.with(decided.decision());
             case DecisionDropped dropped -> job.withoutDecision(dropped.about());
             case StageReached reached -> job.with(reached.stage());
-            case WorkRecorded recorded -> job.with(recorded.work());
+            case WorkRecorded recorded -> job.with(recorded.stamped(posted));
             case PhotoTicked ticked ->
                 ticked.taken()
                         ? job.withPhoto(new PhotoTick(ticked.shot(), ticked.file()))

@@ -2,19 +2,22 @@ package hornwright.bench.job;
 
 import hornwright.bench.rules.ShopRules;
 
-/** How the edits of the shop's rules add up, beginning with the rules as they come. */
-public record RulesFold() implements Folding<ShopRules> {
+/** How the edits of the shop's name and rules add up, beginning with the rules as they come. */
+public record RulesFold() implements Folding<House> {
     @Override
-    public ShopRules start() {
-        return ShopRules.shipped();
+    public House start() {
+        return new House("", ShopRules.shipped());
     }
 
     @Override
-    public ShopRules with(ShopRules rules, Posted posted) {
+    public House with(House house, Posted posted) {
+        ShopRules rules = house.rules();
         return switch (posted.edit()) {
-            case RuleSet set -> set.value() == null ? rules.asShipped(set.rule()) : rules.with(set.rule(), set.value());
-            case RoundingChosen chosen -> rules.withRounding(chosen.rounding());
-            case CurrencyChosen chosen -> rules.withCurrency(chosen.currency());
+            case RuleSet set ->
+                house.with(set.value() == null ? rules.asShipped(set.rule()) : rules.with(set.rule(), set.value()));
+            case RoundingChosen chosen -> house.with(rules.withRounding(chosen.rounding()));
+            case CurrencyChosen chosen -> house.with(rules.withCurrency(chosen.currency()));
+            case ShopNamed named -> new House(named.name(), rules);
             default ->
                 throw new IllegalStateException(
                         "'%s' does not change the rules".formatted(posted.edit().inWords()));

@@ -39,12 +39,17 @@ public final class EditJson {
         return MAPPER.writeValueAsString(edit);
     }
 
+    static boolean knows(String word, int version) {
+        Class<? extends Edit> type = BY_WORD.get(word);
+        return type != null && version <= kindOf(type).version();
+    }
+
     /** Reads a row; a kind that is known but does not parse is damage, not news from the future. */
     public static Read read(Entry entry) {
-        Class<? extends Edit> type = BY_WORD.get(entry.kind());
-        if (type == null || entry.version() > kindOf(type).version()) {
+        if (!knows(entry.kind(), entry.version())) {
             return new Read.Unknown(entry.kind(), entry.version());
         }
+        Class<? extends Edit> type = Objects.requireNonNull(BY_WORD.get(entry.kind()));
         try {
             Edit edit = MAPPER.readValue(entry.edit(), type);
             String missing = Whole.missing(edit);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
@@ -68,9 +69,30 @@ public final class Journal {
         return database.reader().withHandle(Rows::streams);
     }
 
+    /** The first entry kept under this key, if the key was ever used. */
+    public Optional<Entry> withKey(String key) {
+        return database.reader()
+                .withHandle(handle ->
+                        Rows.withKeys(handle, List.of(keyOf(key, 0))).stream().findFirst());
+    }
+
+    /** A sentence for every kind of edit in the journal that only a newer program knows; empty when there is none. */
+    public List<String> unknownKinds() {
+        return database.reader().withHandle(Rows::kinds).stream()
+                .filter(kind -> !EditJson.knows(kind.word(), kind.version()))
+                .map(kind -> "The journal holds edits of the kind '%s', version %d, which only a newer program knows."
+                        .formatted(kind.word(), kind.version()))
+                .toList();
+    }
+
     /** The position of the newest entry, 0 when there is none. */
     public long head() {
         return database.reader().withHandle(handle -> Rows.last(handle).position());
+    }
+
+    /** The position of the newest entry of any job, 0 when there is none. */
+    public long lastOfJobs() {
+        return database.reader().withHandle(Rows::lastOfJobs);
     }
 
     /** Gives every entry by position to {@code each}, as one consistent picture, without holding them all. */

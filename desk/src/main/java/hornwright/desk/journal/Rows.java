@@ -33,6 +33,12 @@ final class Rows {
                 .one();
     }
 
+    static long lastOfJobs(Handle handle) {
+        return handle.createQuery("select coalesce(max(position), 0) from journal where stream like 'job.%'")
+                .mapTo(Long.class)
+                .one();
+    }
+
     static List<Entry> ofStream(Handle handle, StreamName stream, long after) {
         return handle.createQuery(
                         "select " + COLUMNS + " from journal where stream = :stream and seq > :after order by seq")
@@ -53,6 +59,15 @@ final class Rows {
     static List<StreamName> streams(Handle handle) {
         return handle.createQuery("select distinct stream from journal order by stream")
                 .map((row, context) -> new StreamName(row.getString("stream")))
+                .list();
+    }
+
+    /** A kind of edit that stands in the journal. */
+    record KindFound(String word, int version) {}
+
+    static List<KindFound> kinds(Handle handle) {
+        return handle.createQuery("select distinct kind, version from journal order by kind, version")
+                .map((row, context) -> new KindFound(row.getString("kind"), row.getInt("version")))
                 .list();
     }
 

@@ -11,6 +11,7 @@ public record ShopData(
         Database database,
         Journal journal,
         People people,
+        Cards cards,
         Blobs blobs,
         @Nullable DataFolder folder) implements AutoCloseable {
 
@@ -42,6 +43,7 @@ public record ShopData(
                 database,
                 new Journal(database, clock),
                 new People(database),
+                new Cards(database),
                 new Blobs(database, content, clock),
                 folder);
     }

@@ -1,0 +1,12 @@
+package hornwright.desk.use;
+
+import hornwright.bench.job.HornIdentified;
+import hornwright.bench.job.Identity;
+
+/** Puts right which horn it is. */
+public record IdentifyHorn(Shop shop) {
+    public Saved identify(String jobId, Form form, Identity identity) {
+        Keyworks.named(identity.keywork());
+        return shop.saveJob(jobId, form, new HornIdentified(identity));
+    }
+}
