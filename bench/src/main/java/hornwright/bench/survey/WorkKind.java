@@ -12,7 +12,9 @@ public enum WorkKind implements Word {
     LINK_CHANGED("link changed"),
     PAD_FITTED("pad fitted"),
     SPRING_CHANGED("spring changed"),
-    SIGNED_OFF("signed off");
+    SIGNED_OFF("signed off"),
+    /** Looked at again after something beneath it changed, and nothing had to be done. */
+    FOUND_RIGHT("found right");
 
     private final String word;
 

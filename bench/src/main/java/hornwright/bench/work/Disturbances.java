@@ -17,6 +17,7 @@ public final class Disturbances {
         String why = "%s: %s".formatted(nameOfThing, work.kind().word());
         return stepsOf(work).filter(graph::contains).findFirst().map(id -> switch (work.kind()) {
             case PAD_FITTED, SIGNED_OFF -> new WorkEvent.SignedOff(id, true);
+            case FOUND_RIGHT -> new WorkEvent.SignedOff(id, false);
             case ARM_BENT, CUP_LEVELLED, HOLE_LEVELLED, KEY_FITTED, FOOT_CHANGED, LINK_CHANGED, SPRING_CHANGED ->
                 new WorkEvent.Disturbed(id, why);
         });
@@ -33,7 +34,7 @@ public final class Disturbances {
             case LINK_CHANGED -> Stream.of("regulate." + of);
             case PAD_FITTED -> Stream.of("pad." + of);
             case SPRING_CHANGED -> Stream.of("spring." + of);
-            case SIGNED_OFF -> Stream.of(work.of());
+            case SIGNED_OFF, FOUND_RIGHT -> Stream.of(work.of());
         };
     }
 }
