@@ -18,7 +18,7 @@ import tools.jackson.databind.JsonNode;
 /** Reads and writes keywork files. A file that does not describe a possible horn is refused with every fault in it. */
 public final class KeyworkFile {
     /** The keyworks the program ships with, all of fictional makers. */
-    public static final List<String> SHIPPED = List.of("tarrant-loe-alto", "tarrant-loe-tenor");
+    public static final List<String> SHIPPED = List.of("tarrant-loe-alto", "tarrant-loe-tenor", "tarrant-loe-odd");
 
     private KeyworkFile() {}
 
