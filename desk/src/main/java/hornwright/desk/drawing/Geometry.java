@@ -2,13 +2,14 @@ package hornwright.desk.drawing;
 
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
+import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Position;
 import hornwright.bench.horn.Rod;
 import hornwright.bench.horn.Touch;
-import hornwright.bench.horn.TouchKind;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,6 +42,7 @@ final class Geometry {
         return Math.max(4.5, sheet.radius(cup.pad().diameterMm()) + 1);
     }
 
+    /** Angle of a rod as drawn, moved by a whole turn where that keeps its keys together. */
     double rodAngle(Rod rod) {
         return wrapping.rod(rod.id());
     }
@@ -73,6 +75,13 @@ final class Geometry {
         };
     }
 
+    /** The cup that is drawn under a spot. */
+    Optional<Cup> cupUnder(Spot spot) {
+        return keywork.cups().stream()
+                .filter(cup -> cup(cup).distance(spot) < radius(cup) + 8)
+                .min(Comparator.comparingDouble(cup -> cup(cup).distance(spot)));
+    }
+
     Optional<Key> keyOf(Place place) {
         return switch (place.belongsTo()) {
             case Owner.OfCup cup -> Optional.of(keywork.keyOf(keywork.cups().get(cup.id())));
@@ -91,16 +100,30 @@ final class Geometry {
     }
 
     /**
-     * Where a touch is drawn. A pearl that lies on a cup is moved off it, away from the hinge, so that the pad stays to
-     * be seen; everything else stands where the data says.
+     * Where a touch is drawn. One that lies on a cup is moved off it, away from the hinge, so that the pad stays to be
+     * seen; a plate of the table that would lie on the slips of its own key is turned over its hinge. Everything else
+     * stands where the data says.
      */
     Spot touch(Key key, Touch touch) {
         Spot spot = byKey(key, touch.at());
-        if (touch.kind() != TouchKind.PEARL) {
-            return spot;
-        }
+        return switch (touch.kind()) {
+            case PEARL -> offCups(key, spot, pearlRadius(touch), touch);
+            case ROLLER -> offCups(key, spot, 11, touch);
+            case LEVER -> key.group() == KeyGroup.PALM ? spot : offCups(key, spot, 9, touch);
+            case SPATULA -> overHinge(key, touch);
+            case THUMB -> spot;
+        };
+    }
+
+    private Spot overHinge(Key key, Touch touch) {
+        double hinge = wrapping.rod(key.rod());
+        double reach = wrapping.byKey(key, touch.at().angleDeg()) - hinge;
+        return sheet.spot(touch.at().atMm(), hinge - reach);
+    }
+
+    private Spot offCups(Key key, Spot start, double own, Touch touch) {
         Spot hinge = hinge(key, touch.at().atMm());
-        double own = pearlRadius(touch);
+        Spot spot = start;
         for (int round = 0; round < 4; round++) {
             Spot here = spot;
             Optional<Cup> under = keywork.cups().stream()

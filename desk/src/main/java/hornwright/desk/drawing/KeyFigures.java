@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 /** The metal of the keys: rods with their tubes and posts, cup arms, tails, touches and the arms of links. */
 final class KeyFigures {
     private static final double TUBE = 4.8;
-    /** A link whose parts lie further apart than this crosses the back of the horn and is drawn as a broken line. */
+    /** A link whose parts lie further apart than this is drawn as a broken line. */
     private static final double REACH = 130;
 
     private static final Pattern NOTE = Pattern.compile("\\b([A-G][♯♭]?)(?=\\s|$)");
@@ -157,15 +157,36 @@ final class KeyFigures {
         return marks;
     }
 
-    /** Both parts of a link, from their hinges to where they meet. */
+    /** Both parts of a link, from their hinges to where they meet; over the back of the horn only their ends. */
     List<Mark> link(Link link) {
         Key driver = geometry.keywork().keys().get(link.driver());
         Key follower = geometry.keywork().keys().get(link.follower());
         Spot meet = geometry.byKey(driver, link.at());
-        List<Mark> marks = new ArrayList<>();
-        marks.addAll(reach(geometry.hinge(driver, link.at().atMm()), meet));
-        marks.addAll(reach(geometry.hinge(follower, link.at().atMm()), meet));
+        List<Mark> marks =
+                new ArrayList<>(reach(geometry.hinge(driver, link.at().atMm()), meet));
+        Rod rod = geometry.keywork().rodOf(follower);
+        double there = geometry.rodAngle(rod);
+        double here = Wrapping.near(
+                link.at().angleDeg(), geometry.rodAngle(geometry.keywork().rodOf(driver)));
+        double turn = Wrapping.near(there, here) - there;
+        Spot hinge = geometry.hinge(follower, link.at().atMm());
+        if (Math.abs(turn) < 1) {
+            marks.addAll(reach(hinge, meet));
+        } else {
+            double at = Math.clamp(link.at().atMm(), rod.fromMm(), rod.toMm());
+            marks.add(crossing(link.at().atMm(), here, at, there + turn));
+            marks.add(crossing(at, there, link.at().atMm(), here - turn));
+        }
         return marks;
+    }
+
+    /** The part of a line round the back that lies on this side of the cut. */
+    private Mark crossing(double fromMm, double fromDeg, double toMm, double toDeg) {
+        double edge = Math.copySign(Math.max(186, Math.abs(fromDeg) + 6), toDeg - fromDeg);
+        double share = Math.clamp((edge - fromDeg) / (toDeg - fromDeg), 0.02, 1);
+        Spot from = geometry.sheet().spot(fromMm, fromDeg);
+        Spot to = geometry.sheet().spot(fromMm + share * (toMm - fromMm), fromDeg + share * (toDeg - fromDeg));
+        return Brass.line(Ink.CROSSING, List.of(from, to));
     }
 
     private static List<Mark> reach(Spot hinge, Spot meet) {
@@ -174,8 +195,7 @@ final class KeyFigures {
             return List.of();
         }
         if (far > REACH) {
-            Spot bend = hinge.between(meet, 0.5).plus(0, (meet.y() - hinge.y()) * 0.12);
-            return List.of(Brass.path(Ink.CROSSING, "M" + Text.at(meet) + "Q" + Text.at(bend) + " " + Text.at(hinge)));
+            return List.of(Brass.line(Ink.CROSSING, List.of(meet, hinge)));
         }
         return List.of(Brass.arm(hinge, meet, 4.6, 3.2, Math.min(6, far * 0.05)));
     }

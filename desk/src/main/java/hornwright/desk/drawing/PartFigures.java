@@ -2,15 +2,19 @@ package hornwright.desk.drawing;
 
 import hornwright.bench.horn.Place;
 import hornwright.desk.drawing.Mark.Handle;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The places of the tube itself: corks, rings, rests, engraving, stamps. */
 final class PartFigures {
     private final Geometry geometry;
     private final Rings rings;
+    private final Obstacles obstacles;
 
     PartFigures(Geometry geometry, Rings rings) {
         this.geometry = geometry;
+        this.obstacles = Obstacles.of(geometry);
         this.rings = rings;
     }
 
@@ -27,17 +31,12 @@ final class PartFigures {
             case NECK_SCREW -> thumbScrew(place, inside(at, 12));
             case NECK_BRACE -> PlaceFigures.handle(place, at, Brass.slab(Ink.FACE, inside(at, 3), 34, 4, 2, 0));
             case BRACE -> brace(place, at);
-            case THUMB_REST ->
-                PlaceFigures.handle(
-                        place,
-                        inside(at, 10),
-                        Brass.circle(Ink.RIM, inside(at, 10), 9),
-                        Brass.circle(Ink.FACE, inside(at, 10), 6.4));
-            case THUMB_HOOK -> hook(place, inside(at, 2));
-            case STRAP_RING -> ring(place, at.plus(0, Math.signum(at.y() - Sheet.FRONT) * 7));
-            case FINISH -> finish(place, at);
-            case ENGRAVING -> engraving(place, inside(at, 62).plus(-26, 0));
-            default -> stamp(place, inside(at, 9));
+            case THUMB_REST -> rest(place, free(at, 20, 20));
+            case THUMB_HOOK -> hook(place, free(at, 40, 10));
+            case STRAP_RING -> ring(place, free(at, 18, 18));
+            case FINISH -> finish(place, inside(at, 9));
+            case ENGRAVING -> engraving(place, roomFor(at, 130, 124));
+            default -> stamp(place, within(at, 22, 12));
         };
     }
 
@@ -51,6 +50,55 @@ final class PartFigures {
         Spot edge = geometry.sheet().spot(at.atMm(), 180);
         double reach = edge.y() - Sheet.FRONT - size;
         return new Spot(spot.x(), Math.clamp(spot.y(), Sheet.FRONT - reach, Sheet.FRONT + reach));
+    }
+
+    /** A spot near the one wanted, at either side of the cut and over it, where least stands already. */
+    private Spot free(Spot wanted, double width, double height) {
+        return beside(wanted, width, height, height / 2 + 3);
+    }
+
+    /** The same, but on the tin. */
+    private Spot within(Spot wanted, double width, double height) {
+        return beside(wanted, width, height, -height / 2 - 3);
+    }
+
+    private Spot beside(Spot wanted, double width, double height, double out) {
+        var at = geometry.sheet().position(wanted);
+        if (Math.abs(at.angleDeg()) < 150) {
+            return wanted;
+        }
+        double edge = geometry.sheet().spot(at.atMm(), 180).y() - Sheet.FRONT;
+        List<Spot> spots = new ArrayList<>();
+        for (double along : new double[] {0, -18, 18, -36, 36}) {
+            for (double reach : new double[] {edge + out, -edge - out}) {
+                spots.add(new Spot(wanted.x() + along, Sheet.FRONT + reach));
+            }
+        }
+        return emptiest(spots, wanted, width, height);
+    }
+
+    /** A spot within the sheet for something as large as an engraving, as near to the cut as it can lie. */
+    private Spot roomFor(Spot wanted, double width, double height) {
+        List<Spot> spots = new ArrayList<>();
+        for (double along : new double[] {-10, -34}) {
+            double x = wanted.x() + along;
+            double half = geometry.sheet().halfAt(x - width / 2) - height / 2 - 4;
+            double turned = Math.abs(geometry.sheet().position(wanted).angleDeg()) / 180 * half;
+            spots.add(new Spot(x, Sheet.FRONT + turned));
+            spots.add(new Spot(x, Sheet.FRONT - turned));
+        }
+        return emptiest(spots, wanted, width, height);
+    }
+
+    private Spot emptiest(List<Spot> spots, Spot wanted, double width, double height) {
+        return spots.stream()
+                .min(Comparator.comparingDouble(spot ->
+                        obstacles.cost(Box.about(spot, width + 4, height + 4)) + Math.abs(spot.x() - wanted.x())))
+                .orElse(wanted);
+    }
+
+    private static Handle rest(Place place, Spot at) {
+        return PlaceFigures.handle(place, at, Brass.circle(Ink.RIM, at, 9), Brass.circle(Ink.FACE, at, 6.4));
     }
 
     private Handle band(Place place, double from, double to, double standsOut) {
@@ -72,7 +120,7 @@ final class PartFigures {
 
     private Handle plug(Place place, double mm) {
         Spot at = geometry.sheet().spot(mm + 0.01, 0);
-        Spot beside = new Spot(at.x() - 4, Sheet.FRONT + 96);
+        Spot beside = new Spot(at.x() - 4, Sheet.FRONT - 104);
         return PlaceFigures.handle(
                 place,
                 beside,
@@ -122,7 +170,7 @@ final class PartFigures {
     }
 
     /** A quay, its water and two gulls within two sprays, where makers put their words. */
-    private static Handle engraving(Place place, Spot c) {
+    private Handle engraving(Place place, Spot c) {
         String waves = "M%s %sq12 -7 24 0t24 0t24 0t24 0M%s %sq12 -7 24 0t24 0t24 0"
                 .formatted(Text.n(c.x() - 48), Text.n(c.y() + 22), Text.n(c.x() - 36), Text.n(c.y() + 31));
         String quay = "M%s %sh70v-9h-9v-15h-7v15h-12v-25h-8v25h-12v-13h-7v13h-15z"
@@ -136,7 +184,8 @@ final class PartFigures {
                 place,
                 c.plus(0, 44),
                 Brass.slab(Ink.HIT, c, 130, 90, 8, 0),
-                Brass.path(Ink.ENGRAVING, waves + quay + gulls + sprays));
+                Brass.path(Ink.ENGRAVING, waves + quay + gulls + sprays),
+                new Mark.Words("engraved", geometry.keywork().maker(), c.plus(0, 58), 15));
     }
 
     private static Handle stamp(Place place, Spot at) {

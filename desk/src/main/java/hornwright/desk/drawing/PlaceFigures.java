@@ -5,6 +5,7 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.horn.Touch;
+import hornwright.bench.horn.TouchKind;
 import hornwright.desk.drawing.Mark.Handle;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +32,9 @@ final class PlaceFigures {
         KEY
     }
 
-    static Level level(PlaceKind kind) {
-        return switch (kind) {
+    Level level(Place place) {
+        return switch (place.kind()) {
+            case ADHESIVE -> bead(place) ? Level.CUP : Level.KEY;
             case NECK_CORK,
                     TENON,
                     NECK_RECEIVER,
@@ -47,12 +49,11 @@ final class PlaceFigures {
                     THUMB_HOOK,
                     STRAP_RING,
                     NECK_SCREW -> Level.TIN;
-            case KEY_GUARD, GUARD_SCREW -> Level.GUARD;
-            case PAD, PIP -> Level.CUP;
+            case KEY_GUARD, GUARD_SCREW, PIP -> Level.GUARD;
+            case PAD -> Level.CUP;
             case RESONATOR,
                     RIVET,
                     PAD_CENTRE,
-                    ADHESIVE,
                     FOOT,
                     BUMPER,
                     GUARD,
@@ -118,7 +119,7 @@ final class PlaceFigures {
         List<Mark> marks = new ArrayList<>(List.of(
                 Brass.circle(Ink.HIT, at, Math.max(r + 4, 19)),
                 Brass.circle(Ink.RIM, at, r),
-                Brass.circle(Ink.FACE, at, Math.max(r - 2.2, 2.6))));
+                Brass.circle(Ink.FACE, at, Math.max(r - 2.6, 2.4))));
         if (hole > 3) {
             marks.add(Brass.circle(Ink.SEAT, at, hole));
         }
@@ -145,23 +146,27 @@ final class PlaceFigures {
         };
     }
 
+    /** Whether an adhesive lies under a pad, where it shows as a bead all round. */
+    private boolean bead(Place place) {
+        return over(place).map(over -> over.kind() == PlaceKind.PAD).orElse(true);
+    }
+
+    private Optional<Place> over(Place place) {
+        return Optional.ofNullable(place.beneath()).flatMap(geometry.keywork().places()::find);
+    }
+
     /** Under a pad a bead shows all round; under a cork or felt a film shows along one edge. */
     private Handle adhesive(Place place, Spot at) {
-        Optional<Place> over =
-                Optional.ofNullable(place.beneath()).flatMap(geometry.keywork().places()::find);
-        if (over.isEmpty()) {
-            double r = geometry.cupOf(place).map(geometry::radius).orElse(8.0);
-            return handle(place, at.plus(-r * 0.6, r * 0.6), Brass.circle(Ink.BEAD, at, Math.max(r - 1.4, 3)));
+        Optional<Place> over = over(place);
+        if (over.isPresent() && !bead(place)) {
+            return film(place, over.get());
         }
-        if (over.get().kind() == PlaceKind.PAD) {
-            double r = geometry.cupOf(over.get()).map(geometry::radius).orElse(8.0);
-            return handle(place, at.plus(-r * 0.6, r * 0.6), Brass.circle(Ink.BEAD, at, Math.max(r - 1.4, 3)));
-        }
-        return film(place, over.get());
+        double r = geometry.cupOf(place).map(geometry::radius).orElse(8.0);
+        return handle(place, at.plus(-r * 0.6, r * 0.6), Brass.circle(Ink.BEAD, at, Math.max(r - 2.4, 2.4)));
     }
 
     private Handle film(Place place, Place over) {
-        if (PlaceFigures.level(over.kind()) == Level.TIN) {
+        if (level(over) == Level.TIN) {
             return parts.film(place, over);
         }
         Spot at = of(over).token();
@@ -185,28 +190,29 @@ final class PlaceFigures {
     }
 
     private Handle guard(Place place, Spot at) {
-        Optional<Cup> cup = geometry.cupOf(place);
+        Optional<Cup> cup = geometry.cupOf(place).or(() -> geometry.cupUnder(at));
         double r = cup.map(geometry::radius).orElse(14.0) + 6.5;
-        Spot hinge = geometry.keyOf(place)
-                .map(k -> geometry.hinge(k, k.axis().atMm()))
+        Spot middle = cup.map(geometry::cup).orElse(at);
+        Spot hinge = cup.map(geometry.keywork()::keyOf)
+                .map(key -> geometry.hinge(key, key.axis().atMm()))
                 .orElse(at.plus(0, 40));
-        double away = hinge.bearing(at);
+        double away = hinge.bearing(middle);
         if (place.kind() == PlaceKind.GUARD) {
-            return slip(place, at.along(away + 0.9, r), 11, 11, 45);
+            return slip(place, middle.along(away + 0.9, r), 11, 11, 45);
         }
         if (place.kind() == PlaceKind.GUARD_SCREW) {
-            Spot screw = at.along(away - 0.9, r);
+            Spot screw = middle.along(away - 0.9, r);
             return handle(
                     place,
                     screw,
                     Brass.circle(Ink.FACE, screw, 3.6),
                     Brass.line(Ink.DETAIL, List.of(screw.plus(-2, 0), screw.plus(2, 0))));
         }
-        List<Mark> marks = new ArrayList<>(List.of(Brass.circle(Ink.GUARD, at, r)));
+        List<Mark> marks = new ArrayList<>(List.of(Brass.circle(Ink.GUARD, middle, r)));
         for (double turn : new double[] {0, 2.1, -2.1}) {
-            marks.add(Brass.circle(Ink.GUARD_FOOT, at.along(away + turn, r + 1), 3.2));
+            marks.add(Brass.circle(Ink.GUARD_FOOT, middle.along(away + turn, r + 1), 3.2));
         }
-        return new Handle(place, marks, at.along(away, r + 1));
+        return new Handle(place, marks, middle.along(away, r + 1));
     }
 
     /** One line from its post to the cradle, with a hook, beside the hinge on the side of the cup. */
@@ -231,14 +237,14 @@ final class PlaceFigures {
         return handle(place, spot, Brass.circle(Ink.FACE, spot, r));
     }
 
-    /** A roller lies along the edge of its plate, towards the neighbour the finger slides to. */
+    /** A roller lies along the edge of its plate. */
     private Handle roller(Place place, Spot at) {
-        Spot edge =
-                geometry.keyOf(place).map(Key::touch).map(touch -> touch.kind()).orElse(null)
-                                == hornwright.bench.horn.TouchKind.ROLLER
-                        ? at.plus(0, -7)
-                        : at.plus(0, 12);
-        return handle(place, edge, Brass.slab(Ink.FACE, edge, 16, 4.4, 2.2, 0));
+        Optional<Key> key = geometry.keyOf(place);
+        Touch touch = key.map(Key::touch).orElse(null);
+        Spot plate = key.isPresent() && touch != null ? geometry.touch(key.get(), touch) : at;
+        double down = touch != null && touch.kind() == TouchKind.ROLLER ? -6.5 : 11.5;
+        Spot edge = plate.plus(0, down);
+        return handle(place, edge, Brass.slab(Ink.FACE, edge, 15, 4.2, 2.1, 0));
     }
 
     private Handle screw(Place place, Spot at) {

@@ -157,7 +157,12 @@ public final class Sheet {
         return spots;
     }
 
-    double bow(double half) {
-        return BOW * half;
+    /** Half the width of the sheet at a distance from its left edge, along the cut. */
+    double halfAt(double x) {
+        return pieces.stream()
+                .filter(piece -> x <= piece.right())
+                .findFirst()
+                .orElse(pieces.getLast())
+                .half(x);
     }
 }

@@ -1,8 +1,10 @@
 package hornwright.desk.drawing;
 
 import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.TouchKind;
 import hornwright.desk.drawing.Mark.Group;
 import hornwright.desk.drawing.PlaceFigures.Level;
 import java.util.ArrayList;
@@ -41,22 +43,28 @@ public final class UnrolledHorn {
         List<Mark> under = new ArrayList<>();
         keywork.links().forEach(link -> under.addAll(keys.link(link)));
         keywork.rods().forEach(rod -> under.addAll(keys.rod(rod)));
+        keywork.keys().where(UnrolledHorn::reachesOver).forEach(key -> under.addAll(keys.touch(key)));
         all.add(new Group("keys", under));
         all.add(new Group("guards", handles(keywork, places, Level.GUARD)));
         all.add(new Group("cups", handles(keywork, places, Level.CUP)));
         List<Mark> over = new ArrayList<>();
         keywork.keys().forEach(key -> over.addAll(keys.tails(key)));
         keywork.cups().forEach(cup -> over.addAll(keys.cupArm(cup)));
-        keywork.keys().forEach(key -> over.addAll(keys.touch(key)));
+        keywork.keys().where(key -> !reachesOver(key)).forEach(key -> over.addAll(keys.touch(key)));
         all.add(new Group("keys", over));
         all.add(new Group("slips", handles(keywork, places, Level.KEY)));
         return all;
     }
 
+    /** A long lever passes under the cups of its neighbours, so that every pad is seen. */
+    private static boolean reachesOver(Key key) {
+        return key.touch() != null && key.touch().kind() == TouchKind.LEVER;
+    }
+
     private static List<Mark> handles(Keywork keywork, PlaceFigures figures, Level level) {
         List<Mark> marks = new ArrayList<>();
         for (Place place : keywork.places()) {
-            if (PlaceFigures.level(place.kind()) == level) {
+            if (figures.level(place) == level) {
                 marks.add(figures.of(place));
             }
         }
