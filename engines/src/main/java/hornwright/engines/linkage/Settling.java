@@ -27,6 +27,9 @@ final class Settling {
     private final double[] lower;
     private final double[] gap;
     private final double[] turn;
+    private final double[] bend;
+    private final double[] curving;
+    private final boolean[] bears;
     private final double[] arm1;
     private final double[] arm2;
     private final double[] free;
@@ -48,6 +51,9 @@ final class Settling {
         int rows = island.rows.length;
         gap = new double[rows];
         turn = new double[rows];
+        bend = new double[rows];
+        curving = new double[rows];
+        bears = new boolean[rows];
         arm1 = new double[rows];
         arm2 = new double[rows];
         free = new double[rows];
@@ -203,53 +209,58 @@ final class Settling {
     /** Exact least of the energy along the step: its slope there rises in straight pieces, bent where gaps close or open. */
     private double share() {
         double incline = 0;
-        double curve = 0;
+        double sprung = 0;
         for (int p = 0; p < size; p++) {
             incline += slope[p] * step[p];
-            curve += rate[p] * step[p] * step[p];
+            sprung += rate[p] * step[p] * step[p];
         }
-        for (int r = 0; r < gap.length; r++) {
-            if (gap[r] < 0 || (gap[r] == 0 && turn[r] < 0)) {
-                curve += stiffness[r] * turn[r] * turn[r];
-            }
-        }
+        bends();
         double at = 0;
         while (true) {
-            int next = nextBend(at);
-            double bend = next < 0 ? Double.POSITIVE_INFINITY : -gap[next] / turn[next];
+            int next = nextBend();
+            double curve = sprung + bearing();
             double level = at - incline / curve;
-            if (level <= bend) {
+            if (level <= bend[next]) {
                 return level;
             }
-            incline += curve * (bend - at);
-            at = bend;
-            curve += bendsAt(bend);
+            incline += curve * (bend[next] - at);
+            at = bend[next];
+            bears[next] = !bears[next];
+            bend[next] = Double.POSITIVE_INFINITY;
         }
     }
 
-    private int nextBend(double after) {
-        int next = -1;
-        double nearest = Double.POSITIVE_INFINITY;
+    /** Where along the step each contact begins or ceases to bear, and what it adds to the curvature while it bears. */
+    private void bends() {
         for (int r = 0; r < gap.length; r++) {
-            if (turn[r] != 0) {
-                double bend = -gap[r] / turn[r];
-                if (bend > after && bend < nearest) {
-                    nearest = bend;
-                    next = r;
-                }
+            double place = -gap[r] / turn[r];
+            bears[r] = gap[r] < 0;
+            curving[r] = stiffness[r] * turn[r] * turn[r];
+            bend[r] = place > 0 ? place : Double.POSITIVE_INFINITY;
+            if (gap[r] == 0 && turn[r] < 0) {
+                bears[r] = true;
+            }
+        }
+    }
+
+    private int nextBend() {
+        int next = 0;
+        for (int r = 1; r < bend.length; r++) {
+            if (bend[r] < bend[next]) {
+                next = r;
             }
         }
         return next;
     }
 
-    /** Change of curvature at a bend: contacts that close there add theirs, those that open take it away. */
-    private double bendsAt(double bend) {
-        double change = 0;
-        for (int r = 0; r < gap.length; r++) {
-            if (turn[r] != 0 && -gap[r] / turn[r] == bend) {
-                change -= Math.signum(turn[r]) * stiffness[r] * turn[r] * turn[r];
+    /** Added up afresh at each bend: taking a stiff contact away from a sum would leave its rounding behind. */
+    private double bearing() {
+        double curve = 0;
+        for (int r = 0; r < curving.length; r++) {
+            if (bears[r]) {
+                curve += curving[r];
             }
         }
-        return change;
+        return curve;
     }
 }
