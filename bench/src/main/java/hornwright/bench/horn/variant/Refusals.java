@@ -25,15 +25,26 @@ final class Refusals {
 
     List<String> all() {
         added(has.sideFSharp(), wanted.sideFSharp(), "a side F♯");
-        added(has.highFSharp(), wanted.highFSharp(), "a high F♯");
+        refuse(
+                wanted.highFSharp() && !has.highFSharp() && !HighFSharp.canBeMade(base),
+                "this file has no high E to pattern a high F♯ on");
         added(has.frontF(), wanted.frontF(), "a front F");
-        added(has.forkedEFlat(), wanted.forkedEFlat(), "a forked E♭");
+        refuse(
+                wanted.forkedEFlat() && !has.forkedEFlat() && !ForkedEFlat.canBeMade(base),
+                "this file has no E in one piece to make a forked E♭ of");
         refuse(has.forkedEFlat() && !wanted.forkedEFlat(), "the forked E♭ of this file cannot be taken away");
         added(articulated(has.gSharp()), articulated(wanted.gSharp()), "an articulated G♯");
         added(articulated(has.lowCSharp()), articulated(wanted.lowCSharp()), "an articulated low C♯");
         added(twoPiece(has.bellKeyPieces()), twoPiece(wanted.bellKeyPieces()), "bell keys in two pieces");
         added(twoPiece(has.sideLevers()), twoPiece(wanted.sideLevers()), "side keys in two pieces");
-        refuse(has.octaveLevers() != wanted.octaveLevers(), "octave levers");
+        refuse(
+                has.octaveLevers() == OctaveLevers.TWO && wanted.octaveLevers() == OctaveLevers.ONE,
+                "this file has not one octave lever with a switch" + OTHER_FILE);
+        refuse(
+                has.octaveLevers() == OctaveLevers.ONE
+                        && wanted.octaveLevers() == OctaveLevers.TWO
+                        && !OctavePair.canBeMade(base),
+                "this file has no octave switch to leave out");
         parts();
         return List.copyOf(found);
     }
@@ -73,9 +84,5 @@ final class Refusals {
 
     private static boolean twoPiece(Pieces pieces) {
         return pieces == Pieces.TWO_PIECE;
-    }
-
-    static boolean two(OctaveLevers levers) {
-        return levers == OctaveLevers.TWO;
     }
 }

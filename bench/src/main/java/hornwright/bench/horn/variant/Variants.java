@@ -43,7 +43,10 @@ public final class Variants {
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(has.sideFSharp() && !wanted.sideFSharp(), horn -> without(horn, "side F#")));
         steps.add(new Step(has.highFSharp() && !wanted.highFSharp(), horn -> without(horn, "high F#")));
+        steps.add(new Step(!has.highFSharp() && wanted.highFSharp(), HighFSharp::added));
         steps.add(new Step(has.frontF() && !wanted.frontF(), Variants::withoutFrontF));
+        steps.add(new Step(!has.forkedEFlat() && wanted.forkedEFlat(), ForkedEFlat::added));
+        steps.add(new Step(has.octaveLevers() != wanted.octaveLevers(), OctavePair::made));
         steps.add(new Step(has.bellKeys() != wanted.bellKeys(), horn -> BellSides.at(horn, wanted.bellKeys())));
         steps.add(new Step(turnsPlain(has.gSharp(), wanted.gSharp()), Table::plainGSharp));
         steps.add(new Step(turnsPlain(has.lowCSharp(), wanted.lowCSharp()), Table::plainCSharp));
