@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -49,23 +48,31 @@ public final class EditJson {
         if (!knows(entry.kind(), entry.version())) {
             return new Read.Unknown(entry.kind(), entry.version());
         }
-        Class<? extends Edit> type = Objects.requireNonNull(BY_WORD.get(entry.kind()));
         try {
-            Edit edit = MAPPER.readValue(entry.edit(), type);
-            String missing = Whole.missing(edit);
-            if (missing != null) {
-                throw unreadable(entry, missing + " is missing", null);
-            }
-            return new Read.Known(edit);
-        } catch (JacksonException e) {
-            throw unreadable(entry, e.getOriginalMessage(), e);
+            return new Read.Known(known(entry.kind(), entry.version(), entry.edit()));
+        } catch (Unusable e) {
+            throw new Unusable(
+                    "Edit %d of %s (%s) cannot be read: %s"
+                            .formatted(entry.seq(), entry.stream(), entry.kind(), e.getMessage()),
+                    e);
         }
     }
 
-    private static Unusable unreadable(Entry entry, String why, @Nullable Exception cause) {
-        return new Unusable(
-                "Edit %d of %s (%s) cannot be read: %s".formatted(entry.seq(), entry.stream(), entry.kind(), why),
-                cause);
+    /** An edit this program knows, from its kind, version and JSON; the message of {@link Unusable} says why not. */
+    public static Edit known(String kind, int version, String json) {
+        if (!knows(kind, version)) {
+            throw new Unusable("'%s', version %d, is not an edit this program knows".formatted(kind, version));
+        }
+        try {
+            Edit edit = MAPPER.readValue(json, Objects.requireNonNull(BY_WORD.get(kind)));
+            String missing = Whole.missing(edit);
+            if (missing != null) {
+                throw new Unusable(missing + " is missing");
+            }
+            return edit;
+        } catch (JacksonException e) {
+            throw new Unusable(String.valueOf(e.getOriginalMessage()), e);
+        }
     }
 
     /** The strict mapper, for everything else this program keeps as JSON. */

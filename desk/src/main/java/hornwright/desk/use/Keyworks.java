@@ -1,8 +1,12 @@
 package hornwright.desk.use;
 
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Switches;
+import hornwright.bench.horn.variant.Variants;
+import hornwright.bench.job.Identity;
 import hornwright.bench.job.Job;
 import hornwright.desk.json.BadInput;
+import hornwright.desk.json.Faults;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +15,8 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The keyworks jobs are planned by, each read once. */
 public final class Keyworks {
     private static final Map<String, Optional<Keywork>> READ = new ConcurrentHashMap<>();
+
+    private static final Map<String, Map<Switches, Keywork>> DERIVED = new ConcurrentHashMap<>();
 
     private Keyworks() {}
 
@@ -23,7 +29,22 @@ public final class Keyworks {
                         "one of " + String.join(", ", KeyworkFile.SHIPPED)));
     }
 
+    /** The keywork of the job, with the switches the horn really has. */
     public static Keywork of(Job job) {
-        return named(job.identity().keywork());
+        return of(job.identity());
+    }
+
+    /** {@link BadInput} with every switch that cannot be had from the keywork. */
+    public static Keywork of(Identity identity) {
+        Keywork base = named(identity.keywork());
+        if (base.switches().equals(identity.switches())) {
+            return base;
+        }
+        Faults faults = new Faults();
+        Variants.refusals(base, identity.switches())
+                .forEach(refusal -> faults.add("/switches", refusal, "the switches of " + base.id()));
+        faults.refuseIfAny();
+        return DERIVED.computeIfAbsent(identity.keywork(), key -> new ConcurrentHashMap<>())
+                .computeIfAbsent(identity.switches(), switches -> Variants.of(base, switches));
     }
 }

@@ -18,14 +18,14 @@ import org.jspecify.annotations.Nullable;
 public record OpenJob(Shop shop) {
     /** @param use null while nothing is agreed */
     public Saved open(Form form, Identity identity, Arrival arrival, Decision.@Nullable Use use) {
-        Keyworks.named(identity.keywork());
+        Keyworks.of(identity);
         Edit opened = new JobOpened(identity, arrival);
         return fresh(form, use == null ? new Edit[] {opened} : new Edit[] {opened, new Decided(use)});
     }
 
     /** Files a job from elsewhere under a number of this shop. */
     public Saved bringIn(Form form, Job job) {
-        Keyworks.named(job.identity().keywork());
+        Keyworks.of(job);
         return fresh(form, new JobImported(job));
     }
 
