@@ -8,6 +8,7 @@ public final class Engines {
     private static final List<Engine> ALL = List.of(
             new SeatReckon(), //
             new LinkageReckon(),
+            new ActionReckon(),
             new SpringReckon(),
             new LeakReckon(),
             new BeliefReckon());
