@@ -59,12 +59,12 @@ final class KeyMotion {
             if (direction == 0 || spent()) {
                 return End.RESTS;
             }
-            if (state.place() < slider.touch() || state.place() == slider.touch() && direction < 0) {
+            if (state.place() < slider.touch() || (state.place() == slider.touch() && direction < 0)) {
                 fly(direction);
             } else {
                 press(direction);
             }
-            if (everlasting && (touches == 0 && direction < 0 || touches > 100)) {
+            if (everlasting && ((touches == 0 && direction < 0) || touches > 100)) {
                 return End.SWINGS_FOR_EVER;
             }
         }
@@ -81,7 +81,7 @@ final class KeyMotion {
         }
         double drive = Math.abs(slider.pull(state.place())) - slider.friction();
         boolean creeps = Math.abs(state.speed()) < CREEP * touchSpeed && drive < CREEP * slider.push();
-        return creeps && touches > 0 || slider.energy(state.place(), state.speed()) <= enough;
+        return (creeps && touches > 0) || slider.energy(state.place(), state.speed()) <= enough;
     }
 
     /** Where it goes next; 0 if it stays. */
