@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hornwright.engines.Ref;
 import hornwright.engines.action.Leg.State;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class ActionPublishedTest {
@@ -109,8 +110,7 @@ class ActionPublishedTest {
         double arm = 0.01;
         double torque = 50 * inertia / arm;
         ActionResult key = Action.reckon(new ActionInput(inertia, torque, 0, 0.005, arm, arm, null, hard, 0));
-        assertThat(key.opening()).isNotNull();
-        ref.check("first_touch_ms", key.opening(), 1e-3);
+        ref.check("first_touch_ms", Objects.requireNonNull(key.opening()), 1e-3);
         assertThat(key.impactSpeed()).isCloseTo(impact, within(1e-12));
         assertThat(key.rebounds().getFirst().height()).isCloseTo(1.25e-3, within(1e-8));
         assertThat(key.rebounds().getFirst().at()).isCloseTo(1.5e-2 * Math.sqrt(2), within(1e-7));
