@@ -11,7 +11,8 @@ public final class Engines {
             new ActionReckon(),
             new SpringReckon(),
             new LeakReckon(),
-            new BeliefReckon());
+            new BeliefReckon(),
+            new UncertaintyReckon());
 
     private Engines() {}
 
