@@ -22,6 +22,7 @@ public final class KeyworkCheck {
             RodCheck.look(keywork, flaws);
             MotionCheck.look(keywork, flaws);
             CircleCheck.look(keywork, flaws);
+            ReachCheck.look(keywork, flaws);
         }
         return flaws.list();
     }

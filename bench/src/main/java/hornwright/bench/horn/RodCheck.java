@@ -1,15 +1,23 @@
 package hornwright.bench.horn;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** Rods carry keys, hold them between their posts, and come off in an order that can be. */
 final class RodCheck {
     private RodCheck() {}
 
     static void look(Keywork keywork, Flaws flaws) {
+        Map<Integer, String> orders = new HashMap<>();
         for (int i = 0; i < keywork.rods().size(); i++) {
             Rod rod = keywork.rods().list().get(i);
             String at = "/rods/" + i;
             shape(keywork, rod, at, flaws);
             order(keywork, rod, at, flaws);
+            String other = orders.put(rod.order(), rod.id());
+            if (other != null) {
+                flaws.add(at + "/order", other + " already comes off at this point", "a number of its own");
+            }
         }
         for (int i = 0; i < keywork.keys().size(); i++) {
             Key key = keywork.keys().list().get(i);

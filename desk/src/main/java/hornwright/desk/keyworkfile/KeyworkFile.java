@@ -45,7 +45,7 @@ public final class KeyworkFile {
         return SHIPPED.contains(name) ? Optional.of(read(text(name))) : Optional.empty();
     }
 
-    private static String text(String name) {
+    static String text(String name) {
         String file = "/hornwright/keywork/" + name + ".json";
         try (InputStream in = KeyworkFile.class.getResourceAsStream(file)) {
             if (in == null) {

@@ -25,7 +25,7 @@ public final class Checkout {
     }
 
     /** All Java files under src/main or src/test of every module. */
-    static List<Path> javaFiles(String sourceSet) {
+    public static List<Path> javaFiles(String sourceSet) {
         return MODULES.stream()
                 .map(module ->
                         root().resolve(module).resolve("src").resolve(sourceSet).resolve("java"))

@@ -2,8 +2,11 @@ package hornwright.desk.house;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornwright.bench.horn.LinkKind;
+import hornwright.bench.horn.PlaceKind;
 import hornwright.desk.cli.Hornwright;
 import hornwright.desk.cli.Streams;
+import hornwright.desk.keyworkfile.KeyworkFile;
 import hornwright.desk.reckon.Engine;
 import hornwright.desk.reckon.Engines;
 import java.nio.file.Files;
@@ -51,6 +54,36 @@ final class DocumentedTest {
                 .allSatisfy(page -> assertThat(
                                 Checkout.text(page).lines().limit(3).toList().toString())
                         .startsWith("[# "));
+    }
+
+    @Test
+    void every_kind_of_place_stands_in_the_guide() {
+        String page = Checkout.text(DOCS.resolve("guide/places.md"));
+        assertThat(PlaceKind.values()).allSatisfy(kind -> assertThat(page).contains("| `" + kind.word() + "` |"));
+    }
+
+    @Test
+    void every_list_and_every_check_of_a_keywork_file_stands_in_the_guide() {
+        String page = Checkout.text(DOCS.resolve("guide/keywork.md"));
+        for (String list : List.of(
+                "switches",
+                "tube",
+                "holes",
+                "cups",
+                "keys",
+                "links",
+                "rods",
+                "places",
+                "sets",
+                "holds",
+                "linkedSets",
+                "octaveStates",
+                "lowTable",
+                "fingerings")) {
+            assertThat(page).contains("`" + list + "`");
+        }
+        assertThat(LinkKind.values()).allSatisfy(kind -> assertThat(page).contains("`" + kind.word() + "`"));
+        assertThat(KeyworkFile.SHIPPED).allSatisfy(name -> assertThat(page).contains("`" + name + "`"));
     }
 
     @Test
