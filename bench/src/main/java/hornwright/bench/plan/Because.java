@@ -19,7 +19,11 @@ public sealed interface Because {
     }
 
     /** One named number that went into another, and its own because. */
-    record Input(String name, double value, String unit, double u, String because) {}
+    record Input(String name, double value, String unit, double u, String because) {
+        public static Input of(String name, PlannedNumber number) {
+            return new Input(name, number.value(), number.unit(), number.u(), number.because());
+        }
+    }
 
     /** Reckoned from other numbers. */
     record Derived(String id, String rule, List<Input> inputs) implements Because {

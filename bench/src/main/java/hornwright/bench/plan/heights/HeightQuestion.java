@@ -1,0 +1,68 @@
+package hornwright.bench.plan.heights;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Face;
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.StopKind;
+import hornwright.bench.rules.ShopRules;
+import hornwright.bench.stock.Stock;
+import hornwright.bench.survey.Reading;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the height of one cup depends on, and nothing else; equal questions have equal answers.
+ *
+ * @param before front heights read before anything was touched
+ * @param fronts front heights that still count
+ * @param centres centre heights that still count
+ * @param shims trial shims at the key foot
+ * @param clearances metal to metal at the foot, key closed
+ * @param feet distances from axis to foot
+ * @param layers at the stop that ends opening
+ * @param decidedMm front height a person settled on
+ */
+public record HeightQuestion(
+        Keywork keywork,
+        Cup cup,
+        List<Reading> before,
+        List<Reading> fronts,
+        List<Reading> centres,
+        List<Reading> holes,
+        List<Reading> arms,
+        List<Reading> shims,
+        List<Reading> clearances,
+        List<Reading> feet,
+        List<LayerNow> layers,
+        @Nullable Double decidedMm,
+        Stock stock,
+        ShopRules rules) {
+    public HeightQuestion {
+        layers = List.copyOf(layers);
+    }
+
+    Key key() {
+        return keywork.keyOf(cup);
+    }
+
+    String pad() {
+        return "pad." + cup.hole();
+    }
+
+    String display() {
+        return keywork.nameOf(cup).display();
+    }
+
+    boolean guarded() {
+        return key().stop().kind() == StopKind.GUARD;
+    }
+
+    /** The layer that is cut and sanded to the height: the one on the key, else the first. */
+    @Nullable LayerNow adjusted() {
+        return layers.stream()
+                .filter(now -> now.layer().face() == Face.KEY)
+                .findFirst()
+                .orElse(layers.isEmpty() ? null : layers.getFirst());
+    }
+}

@@ -1,0 +1,108 @@
+package hornwright.bench.plan.measured;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Link;
+import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.WorkDone;
+import hornwright.bench.survey.WorkKind;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which work voids which reading (bench judgement). A stage of the order of work voids a kind of reading on the whole
+ * horn; a piece of work voids readings on what it touched. The inside diameter of a cup outlives everything but work on
+ * that cup.
+ */
+final class Freshness {
+    private static final EnumSet<ReadingKind> HEIGHTS =
+            EnumSet.of(ReadingKind.FRONT_HEIGHT, ReadingKind.CENTRE_HEIGHT, ReadingKind.FOOT_CLEARANCE);
+    private static final EnumSet<ReadingKind> LANDING =
+            with(HEIGHTS, ReadingKind.TRIAL_PAD, ReadingKind.LINK_SPACE, ReadingKind.LEAK);
+
+    private static final Map<Stage, EnumSet<ReadingKind>> BY_STAGE = Map.of(
+            Stage.BODY_STRAIGHT, with(LANDING, ReadingKind.RIM_GAP, ReadingKind.TUNING),
+            Stage.SPRINGS_SOUND, EnumSet.of(ReadingKind.TOUCH_WEIGHT),
+            Stage.KEYS_FITTED, with(LANDING, ReadingKind.PLAY, ReadingKind.TOUCH_WEIGHT),
+            Stage.HOLES_LEVEL, with(LANDING, ReadingKind.RIM_GAP),
+            Stage.CUPS_LEVEL, LANDING,
+            Stage.CORKED, with(HEIGHTS, ReadingKind.THICKNESS, ReadingKind.LINK_SPACE),
+            Stage.PADDED, with(HEIGHTS, ReadingKind.LINK_SPACE, ReadingKind.LEAK, ReadingKind.TUNING),
+            Stage.REGULATED, EnumSet.of(ReadingKind.LEAK, ReadingKind.TUNING));
+
+    private static final Map<WorkKind, EnumSet<ReadingKind>> BY_WORK = Map.of(
+            WorkKind.ARM_BENT, with(LANDING, ReadingKind.TRIAL_SHIM),
+            WorkKind.CUP_LEVELLED, with(LANDING, ReadingKind.CUP_INSIDE, ReadingKind.CUP_DEPTH),
+            WorkKind.HOLE_LEVELLED, with(LANDING, ReadingKind.RIM_GAP),
+            WorkKind.KEY_FITTED, with(LANDING, ReadingKind.PLAY, ReadingKind.TOUCH_WEIGHT),
+            WorkKind.FOOT_CHANGED, with(HEIGHTS, ReadingKind.THICKNESS),
+            WorkKind.LINK_CHANGED, EnumSet.of(ReadingKind.THICKNESS, ReadingKind.LINK_SPACE),
+            WorkKind.PAD_FITTED, with(HEIGHTS, ReadingKind.LINK_SPACE),
+            WorkKind.SPRING_CHANGED, EnumSet.of(ReadingKind.TOUCH_WEIGHT),
+            WorkKind.SIGNED_OFF, EnumSet.noneOf(ReadingKind.class));
+
+    private final Keywork keywork;
+    private final Stage now;
+    private final List<WorkDone> done;
+
+    Freshness(Keywork keywork, Stage now, List<WorkDone> done) {
+        this.keywork = keywork;
+        this.now = now;
+        this.done = done;
+    }
+
+    /** Why a reading no longer counts; empty while it does. */
+    Optional<String> whyStale(Reading reading) {
+        for (Stage stage : Stage.values()) {
+            boolean between = stage.compareTo(reading.stage()) > 0 && stage.compareTo(now) <= 0;
+            if (between && BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class)).contains(reading.kind())) {
+                return Optional.of("taken at " + reading.stage().word() + "; since then: " + stage.word());
+            }
+        }
+        return done.stream()
+                .filter(work -> voids(work, reading))
+                .findFirst()
+                .map(work -> "since then on " + work.of() + ": " + work.kind().word());
+    }
+
+    private boolean voids(WorkDone work, Reading reading) {
+        return later(work.when(), reading.when())
+                && BY_WORK.getOrDefault(work.kind(), EnumSet.noneOf(ReadingKind.class))
+                        .contains(reading.kind())
+                && touched(work).contains(reading.of());
+    }
+
+    private static boolean later(@org.jspecify.annotations.Nullable Instant work, @org.jspecify.annotations.Nullable Instant reading) {
+        return work == null || reading == null || work.isAfter(reading);
+    }
+
+    /** The ids a piece of work bears on: the cup with its hole and key, the links of that key, or the contact itself. */
+    private Set<String> touched(WorkDone work) {
+        String bare = work.of().replaceFirst("^(cup|foot|guard|bumper)\\.", "");
+        Set<String> ids = new HashSet<>(Set.of(work.of(), bare, "cup." + bare, "foot." + bare, "guard." + bare));
+        for (Cup cup : keywork.cups()) {
+            if (cup.hole().equals(bare) || cup.key().equals(bare)) {
+                ids.addAll(Set.of(cup.id(), cup.hole(), cup.key()));
+            }
+        }
+        for (Link link : keywork.links()) {
+            if (ids.contains(link.driver()) || ids.contains(link.follower())) {
+                ids.add(link.id());
+            }
+        }
+        return ids;
+    }
+
+    private static EnumSet<ReadingKind> with(EnumSet<ReadingKind> kinds, ReadingKind... more) {
+        EnumSet<ReadingKind> all = EnumSet.copyOf(kinds);
+        all.addAll(List.of(more));
+        return all;
+    }
+}

@@ -1,0 +1,80 @@
+package hornwright.bench.plan.measured;
+
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.plan.StaleReading;
+import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.WorkDone;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The readings of a job by what was measured and on what; fresh ones apart from those that no longer count. */
+public final class Measurements {
+    private record Topic(ReadingKind kind, String of) {}
+
+    private final Map<Topic, List<Reading>> fresh = new LinkedHashMap<>();
+    private final Map<Topic, List<Reading>> baseline = new LinkedHashMap<>();
+    private final List<StaleReading> stale = new ArrayList<>();
+
+    private Measurements() {}
+
+    public static Measurements of(Keywork keywork, Stage now, List<Reading> readings, List<WorkDone> done) {
+        Measurements all = new Measurements();
+        Freshness freshness = new Freshness(keywork, now, done);
+        for (Reading reading : readings) {
+            Topic topic = new Topic(reading.kind(), reading.of());
+            if (reading.stage() == Stage.ARRIVAL) {
+                add(all.baseline, topic, reading);
+            }
+            freshness
+                    .whyStale(reading)
+                    .ifPresentOrElse(
+                            why -> all.stale.add(new StaleReading(reading.id(), why)),
+                            () -> add(all.fresh, topic, reading));
+        }
+        return all;
+    }
+
+    /**
+     * What still counts for one thing: at each point the last reading, or all of its series. Several points, as along
+     * and across the hinge, come back in the order they were read.
+     */
+    public List<Reading> of(ReadingKind kind, String of) {
+        return fresh.getOrDefault(new Topic(kind, of), List.of());
+    }
+
+    /** The same of what was measured before anything was touched, whether it still counts or not. */
+    public List<Reading> before(ReadingKind kind, String of) {
+        return baseline.getOrDefault(new Topic(kind, of), List.of());
+    }
+
+    public boolean has(ReadingKind kind, String of) {
+        return !of(kind, of).isEmpty();
+    }
+
+    /** All fresh readings of a kind. */
+    public Stream<Reading> all(ReadingKind kind) {
+        return fresh.entrySet().stream()
+                .filter(entry -> entry.getKey().kind() == kind)
+                .flatMap(entry -> entry.getValue().stream());
+    }
+
+    public List<StaleReading> stale() {
+        return List.copyOf(stale);
+    }
+
+    /** A later reading at the same point takes the place of the one before, unless both repeat one series. */
+    private static void add(Map<Topic, List<Reading>> topics, Topic topic, Reading reading) {
+        List<Reading> there = topics.computeIfAbsent(topic, none -> new ArrayList<>());
+        there.removeIf(earlier -> earlier.point().equals(reading.point()) && !sameSeries(earlier, reading));
+        there.add(reading);
+    }
+
+    private static boolean sameSeries(Reading earlier, Reading later) {
+        return earlier.series() != null && earlier.series().equals(later.series());
+    }
+}
