@@ -75,6 +75,11 @@ public record PlanInputs(
         return use;
     }
 
+    /** Whether somebody settled what the horn is for. */
+    public boolean useIsAgreed() {
+        return agreed != null || decisions.stream().anyMatch(Decision.Use.class::isInstance);
+    }
+
     public PlanInputs withReadings(List<Reading> other) {
         return new PlanInputs(
                 keywork,

@@ -29,8 +29,7 @@ public final class Reasons {
     /** A rule of the shop as a number. */
     public PlannedNumber rule(ShopRules rules, String id) {
         Rule rule = rules.get(id);
-        Because.Leaf leaf =
-                new Because.FromRule("rule " + id, rule.says(), rule.id(), rule.mark(), rule.asShipped());
+        Because.Leaf leaf = new Because.FromRule("rule " + id, rule.says(), rule.id(), rule.mark(), rule.asShipped());
         return leaf(leaf, rule.value(), rule.unit(), rule.u());
     }
 

@@ -44,6 +44,7 @@ final class ShippedRules {
             ratio.shim_mm | 1.0 | 0 | mm | 0.2 | 3 | the trial shim to ask for; a thinner one tells little | bench judgement
             foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
             foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice
+            spring.from-pattern_mm | 0.05 | 0.05 | mm | 0 | 1 | the wire of a spring may differ so much from its pattern: one step of the drawer | bench judgement
             height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement
             height.tell_mm | 0.3 | 0 | mm | 0.05 | 2 | a height further than this from its target is worth work | bench judgement
             link.full_mm | 0.3 | 0 | mm | 0 | 2 | a link contact cut full is left so much over its pattern | bench judgement

@@ -7,15 +7,12 @@ import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.CupGeometry;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.rules.Rule;
-import hornwright.bench.survey.Observed;
-import hornwright.bench.survey.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 final class FootSize {
     private final HeightQuestion ask;
     private final LayerNow adjusted;
-    private final CupGeometry geometry;
     private final Reasons reasons;
     private final String place;
     private final PlannedNumber ratio;
@@ -33,7 +29,6 @@ final class FootSize {
     FootSize(HeightQuestion ask, LayerNow adjusted, CupGeometry geometry, Reasons reasons) {
         this.ask = ask;
         this.adjusted = adjusted;
-        this.geometry = geometry;
         this.reasons = reasons;
         this.place = adjusted.layer().place();
         this.ratio = new RiseRatio(ask, geometry, reasons, place).best();
@@ -87,8 +82,7 @@ final class FootSize {
                 .orElse(ways.getLast());
     }
 
-    private Optional<PlannedNumber> fromNow(
-            @Nullable PlannedNumber now, PlannedNumber whole, PlannedNumber aim) {
+    private Optional<PlannedNumber> fromNow(@Nullable PlannedNumber now, PlannedNumber whole, PlannedNumber aim) {
         if (now == null) {
             return Optional.empty();
         }
@@ -151,16 +145,21 @@ final class FootSize {
         }
         return Optional.of(
                 inputs.size() == 1
-                        ? new LayerThickness(ask, reasons).now(ask.layers().getFirst()).orElseThrow()
+                        ? new LayerThickness(ask, reasons)
+                                .now(ask.layers().getFirst())
+                                .orElseThrow()
                         : reasons.derive(
-                                place + "/there now", "all pieces at the stop together", "mm", in -> sum(in, 0), inputs));
+                                place + "/there now",
+                                "all pieces at the stop together",
+                                "mm",
+                                in -> sum(in, 0),
+                                inputs));
     }
 
     private List<Because.Input> others() {
         return ask.layers().stream()
                 .filter(layer -> !layer.equals(adjusted))
-                .map(layer -> Because.Input.of(
-                        layer.layer().place(), new LayerThickness(ask, reasons).planned(layer)))
+                .map(layer -> Because.Input.of(layer.layer().place(), new LayerThickness(ask, reasons).planned(layer)))
                 .toList();
     }
 
@@ -183,9 +182,13 @@ final class FootSize {
     private PlannedNumber share(LayerNow layer) {
         if (!layer.renewed()) {
             return reasons.leaf(
-                    new Because.CommonPractice("old material has settled", "what is kept has settled already"), 0, "", 0);
+                    new Because.CommonPractice("old material has settled", "what is kept has settled already"),
+                    0,
+                    "",
+                    0);
         }
-        String material = layer.material() == null ? "unknown" : layer.material().replace(' ', '-');
+        String material =
+                layer.material() == null ? "unknown" : layer.material().replace(' ', '-');
         String id = "settling." + material;
         Optional<Rule> known = ask.rules().find(id);
         return reasons.rule(ask.rules(), known.isPresent() ? id : "settling.unknown");

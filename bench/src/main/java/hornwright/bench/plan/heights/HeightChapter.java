@@ -42,9 +42,7 @@ public final class HeightChapter {
         if (adjusted != null) {
             FootSize size = new FootSize(ask, adjusted, geometry, reasons);
             foot = size.numbers(now, target);
-            heights.put(
-                    NumberName.HEIGHT_SETTLED,
-                    size.settled(target, foot).at(HeightPoint.FRONT));
+            heights.put(NumberName.HEIGHT_SETTLED, size.settled(target, foot).at(HeightPoint.FRONT));
         }
         return new HeightAnswer(
                 ask.cup().id(),

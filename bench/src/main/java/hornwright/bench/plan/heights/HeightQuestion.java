@@ -59,7 +59,8 @@ public record HeightQuestion(
     }
 
     /** The layer that is cut and sanded to the height: the one on the key, else the first. */
-    @Nullable LayerNow adjusted() {
+    @Nullable
+    LayerNow adjusted() {
         return layers.stream()
                 .filter(now -> now.layer().face() == Face.KEY)
                 .findFirst()

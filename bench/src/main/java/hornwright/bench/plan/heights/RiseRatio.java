@@ -49,7 +49,8 @@ final class RiseRatio {
                 "(height without the shim - height with it) / shim",
                 "",
                 in -> (in[0] - in[1]) / in[2],
-                Because.Input.of("height without", read.part(reading, "height without the shim", shim.withoutMm(), shim.u())),
+                Because.Input.of(
+                        "height without", read.part(reading, "height without the shim", shim.withoutMm(), shim.u())),
                 Because.Input.of("height with", read.part(reading, "height with the shim", shim.withMm(), shim.u())),
                 Because.Input.of("shim", read.part(reading, "thickness of the shim", shim.shimMm(), 0.0))));
     }

@@ -51,8 +51,8 @@ public final class StackSteps {
     }
 
     private void along(KeyGroup group, Map<String, HeightAnswer> answers) {
-        List<Cup> open = keywork.cups().where(
-                cup -> cup.rest() == Rest.OPEN && keywork.keyOf(cup).group() == group);
+        List<Cup> open = keywork.cups()
+                .where(cup -> cup.rest() == Rest.OPEN && keywork.keyOf(cup).group() == group);
         List<Step> known = new ArrayList<>();
         for (int turn = 0; turn < open.size(); turn++) {
             HeightAnswer answer = answers.get(open.get(turn).id());
@@ -69,18 +69,19 @@ public final class StackSteps {
     private Optional<Off> odd(List<Step> known) {
         return known.stream()
                 .map(step -> off(step, known))
-                .max(Comparator.comparingDouble(off -> Math.abs(off.by().value()) / off.by().u()))
+                .max(Comparator.comparingDouble(
+                        off -> Math.abs(off.by().value()) / off.by().u()))
                 .filter(off -> Math.abs(off.by().value()) > rules.value("height.step-tolerance_mm"))
                 .filter(off -> Math.abs(off.by().value()) > 2 * off.by().u());
     }
 
     private Off off(Step step, List<Step> known) {
-        List<Step> others = known.stream().filter(other -> other != step).toList();
+        List<Step> others = known.stream().filter(other -> !other.equals(step)).toList();
         double[] weights = weights(step.turn(), others);
         List<Because.Input> inputs = new ArrayList<>();
         inputs.add(Because.Input.of("height", step.height()));
-        others.forEach(other -> inputs.add(
-                Because.Input.of(keywork.nameOf(other.cup()).display(), other.height())));
+        others.forEach(
+                other -> inputs.add(Because.Input.of(keywork.nameOf(other.cup()).display(), other.height())));
         PlannedNumber by = reasons.derive(
                 "pad." + step.cup().hole() + "/offTheLine",
                 "height - straight line through the others of its stack",

@@ -29,8 +29,8 @@ public record CupGeometry(PlannedNumber hole, PlannedNumber arm) {
                         .orElseGet(() -> pattern(
                                 reasons, rules, keywork, "hole " + name, hole.diameterMm(), "hole.from-pattern_mm")),
                 read.mean("arm " + name, "mean of the distances read", arms)
-                        .orElseGet(() -> pattern(
-                                reasons, rules, keywork, "arm " + name, cup.armMm(), "arm.from-pattern_mm")));
+                        .orElseGet(() ->
+                                pattern(reasons, rules, keywork, "arm " + name, cup.armMm(), "arm.from-pattern_mm")));
     }
 
     public static CupGeometry of(Keywork keywork, Cup cup, Measurements measured, ShopRules rules, Reasons reasons) {

@@ -62,7 +62,9 @@ final class Freshness {
     Optional<String> whyStale(Reading reading) {
         for (Stage stage : Stage.values()) {
             boolean between = stage.compareTo(reading.stage()) > 0 && stage.compareTo(now) <= 0;
-            if (between && BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class)).contains(reading.kind())) {
+            if (between
+                    && BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class))
+                            .contains(reading.kind())) {
                 return Optional.of("taken at " + reading.stage().word() + "; since then: " + stage.word());
             }
         }
@@ -79,7 +81,8 @@ final class Freshness {
                 && touched(work).contains(reading.of());
     }
 
-    private static boolean later(@org.jspecify.annotations.Nullable Instant work, @org.jspecify.annotations.Nullable Instant reading) {
+    private static boolean later(
+            @org.jspecify.annotations.Nullable Instant work, @org.jspecify.annotations.Nullable Instant reading) {
         return work == null || reading == null || work.isAfter(reading);
     }
 

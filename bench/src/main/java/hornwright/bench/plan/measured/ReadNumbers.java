@@ -51,8 +51,7 @@ public final class ReadNumbers {
         String id = "reading " + reading.id() + ", " + what;
         double sure = u == null ? instrument(reading, Unit.MILLIMETRE) : u;
         String says = "%s of %s: %s".formatted(reading.kind().word(), reading.of(), what);
-        return reasons.leaf(
-                new Because.FromReading(id, says, reading.id(), reading.instrument()), valueMm, "mm", sure);
+        return reasons.leaf(new Because.FromReading(id, says, reading.id(), reading.instrument()), valueMm, "mm", sure);
     }
 
     private PlannedNumber number(Reading reading, double value, String unit, double u) {

@@ -23,7 +23,9 @@ final class Aims {
         }
         String name = what + " " + ask.cup().hole();
         Because.Leaf leaf = new Because.FromPattern(
-                "pattern " + name, name + " in the pattern " + ask.keywork().id(), ask.keywork().id());
+                "pattern " + name,
+                name + " in the pattern " + ask.keywork().id(),
+                ask.keywork().id());
         return reasons.leaf(leaf, pattern.applyAsDouble(ask.cup()), "mm", rule.u());
     }
 }

@@ -5,7 +5,6 @@ import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.PadChoice;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.survey.Observed;
-import hornwright.bench.survey.TrialVerdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,18 +39,28 @@ final class PadAdvice {
     private void trial() {
         Observed.TrialPad trial = room.trial();
         PlannedNumber proud = room.proud();
-        if (trial == null || proud == null || trial.verdict() == TrialVerdict.LEVEL) {
+        if (trial == null || proud == null) {
             return;
         }
-        boolean back = trial.verdict() == TrialVerdict.BACK_FIRST;
-        say(
-                back
-                        ? "Touched the back first with %.2f mm at the front: the %.2f stack stands %.2f mm proud (± %.2f)."
-                        : "Touched the front first with %.2f mm at the back: the %.2f stack is %.2f mm shy (± %.2f).",
-                trial.oppositeGapMm(),
-                trial.stackMm(),
-                Math.abs(proud.value()),
-                proud.u());
+        switch (trial.verdict()) {
+            case BACK_FIRST ->
+                say(String.format(
+                        Locale.ROOT,
+                        "Touched the back first with %.2f mm at the front: the %.2f stack stands %.2f mm proud (± %.2f).",
+                        trial.oppositeGapMm(),
+                        trial.stackMm(),
+                        proud.value(),
+                        proud.u()));
+            case FRONT_FIRST ->
+                say(String.format(
+                        Locale.ROOT,
+                        "Touched the front first with %.2f mm at the back: the %.2f stack is %.2f mm shy (± %.2f).",
+                        trial.oppositeGapMm(),
+                        trial.stackMm(),
+                        -proud.value(),
+                        proud.u()));
+            case LEVEL -> {}
+        }
     }
 
     private void fit() {
@@ -60,20 +69,22 @@ final class PadAdvice {
         double least = ask.rules().value("adhesive.least_mm");
         double most = ask.rules().value("adhesive.most_mm");
         if (chosen != null && left != null && left.value() >= least && left.value() <= most) {
-            say(
+            say(String.format(
+                    Locale.ROOT,
                     "A %.1f pad leaves %.2f mm of adhesive (± %.2f): enough to float.",
                     chosen.value(),
                     left.value(),
-                    left.u());
+                    left.u()));
             return;
         }
         if (chosen != null && left != null) {
-            say(
+            say(String.format(
+                    Locale.ROOT,
                     "The %.1f pad that was decided leaves %.2f mm of adhesive, outside %.1f to %.1f.",
                     chosen.value(),
                     left.value(),
                     least,
-                    most);
+                    most));
         }
         cannotBeMet();
     }
@@ -84,7 +95,7 @@ final class PadAdvice {
         double high = Objects.requireNonNull(window.wanted().high());
         boolean tooThick = window.choices().stream().anyMatch(c -> c.fit() == PadChoice.Fit.TOO_LITTLE_LEFT);
         boolean tooThin = window.choices().stream().anyMatch(c -> c.fit() == PadChoice.Fit.TOO_MUCH_LEFT);
-        say("Order a pad between %.1f and %.1f mm thick.", low, high);
+        say(String.format(Locale.ROOT, "Order a pad between %.1f and %.1f mm thick.", low, high));
         if (tooThin) {
             say("Or a thinner pad with card under it, stuck over the whole back.");
         }
@@ -125,7 +136,7 @@ final class PadAdvice {
                 .toList();
     }
 
-    private void say(String format, Object... values) {
-        list.add(Advice.of(String.format(Locale.ROOT, format, values)));
+    private void say(String words) {
+        list.add(Advice.of(words));
     }
 }

@@ -30,8 +30,7 @@ public final class PadChapter {
     }
 
     private PadAnswer answer() {
-        CupGeometry geometry =
-                CupGeometry.of(ask.keywork(), ask.cup(), ask.holes(), ask.arms(), ask.rules(), reasons);
+        CupGeometry geometry = CupGeometry.of(ask.keywork(), ask.cup(), ask.holes(), ask.arms(), ask.rules(), reasons);
         Optional<PlayEffect> play = PlayEffect.of(ask, geometry, reasons);
         play.ifPresent(this::put);
         new PadDiameter(ask, geometry, reasons).put(numbers, warnings);
@@ -39,8 +38,7 @@ public final class PadChapter {
         if (geometry.possible()) {
             new LandingGaps(ask, geometry, reasons).put(numbers);
             PadRoom room = PadRoom.of(ask, geometry, reasons);
-            PadWindow window = 
-                    new ThicknessChoice(ask, room, numbers.get(NumberName.DIAMETER), reasons).find();
+            PadWindow window = new ThicknessChoice(ask, room, numbers.get(NumberName.DIAMETER), reasons).find();
             room.put(numbers);
             window.put(numbers);
             choices = window.choices();

@@ -65,9 +65,7 @@ final class PadDiameter {
     private void edge(PlannedNumber inside, PlannedNumber diameter, List<Warning> warnings) {
         double step = ask.rules().value("pad.step_mm");
         double wanted = inside.value() + ask.rules().value("pad.allowance_mm");
-        double other = ask.rules()
-                .rounding()
-                .to(wanted + (wanted >= diameter.value() ? 1 : -1) * inside.u(), step);
+        double other = ask.rules().rounding().to(wanted + (wanted >= diameter.value() ? 1 : -1) * inside.u(), step);
         if (Math.abs(other - diameter.value()) > step / 2) {
             warnings.add(warn(String.format(
                     Locale.ROOT,

@@ -41,12 +41,7 @@ public record PadQuestion(
     }
 
     public static PadQuestion of(
-            Keywork keywork,
-            Cup cup,
-            Measurements measured,
-            @Nullable Double decidedMm,
-            Stock stock,
-            ShopRules rules) {
+            Keywork keywork, Cup cup, Measurements measured, @Nullable Double decidedMm, Stock stock, ShopRules rules) {
         return new PadQuestion(
                 keywork,
                 cup,

@@ -23,14 +23,13 @@ import java.util.Optional;
  * @param tilt across the hole
  * @param gates whether pad work waits for key fit
  */
-record PlayEffect(
-        String display, PlannedNumber clearance, PlannedNumber shift, PlannedNumber tilt, boolean gates) {
+record PlayEffect(String display, PlannedNumber clearance, PlannedNumber shift, PlannedNumber tilt, boolean gates) {
 
     static Optional<PlayEffect> of(PadQuestion ask, CupGeometry geometry, Reasons reasons) {
         if (ask.plays().isEmpty() || !(ask.plays().getLast().observed() instanceof Observed.Play felt)) {
             return Optional.empty();
         }
-        PlannedNumber clearance = clearance(ask, ask.plays().getLast(), felt.radial(), reasons);
+        PlannedNumber clearance = clearance(ask.plays().getLast(), felt.radial(), reasons);
         PlannedNumber tube = tube(ask, reasons);
         Because.Input play = Because.Input.of("radial play", clearance);
         Because.Input length = Because.Input.of("tube length", tube);
@@ -72,7 +71,7 @@ record PlayEffect(
                 List.of());
     }
 
-    private static PlannedNumber clearance(PadQuestion ask, Reading reading, PlayGrade grade, Reasons reasons) {
+    private static PlannedNumber clearance(Reading reading, PlayGrade grade, Reasons reasons) {
         String says = String.format(
                 Locale.ROOT,
                 "play of %s felt as \"%s\", usually %.2f to %.2f mm (common practice)",

@@ -30,7 +30,9 @@ final class RimAdvice {
             return Optional.empty();
         }
         return Optional.of(
-                gap.value() < ask.rules().value("rim.act_mm") ? level(ask, rim, "Level") : level(ask, rim, "First level"));
+                gap.value() < ask.rules().value("rim.act_mm")
+                        ? level(ask, rim, "Level")
+                        : level(ask, rim, "First level"));
     }
 
     private static Advice level(PadQuestion ask, Observed.RimGap rim, String verb) {
@@ -44,6 +46,8 @@ final class RimAdvice {
                 rim.gapMm(),
                 rim.clock());
         return new Advice(
-                words, List.of(rolled ? Hazard.ROLLED_RIM : Hazard.LEVELLING), List.of("level." + ask.cup().hole()));
+                words,
+                List.of(rolled ? Hazard.ROLLED_RIM : Hazard.LEVELLING),
+                List.of("level." + ask.cup().hole()));
     }
 }

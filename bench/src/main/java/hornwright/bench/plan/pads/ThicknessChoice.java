@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -74,8 +75,8 @@ final class ThicknessChoice {
     }
 
     /** Thickness to count of pads of the right diameter; a thickness kept in other diameters counts 0. */
-    private TreeMap<Double, Integer> stocked(double wanted) {
-        TreeMap<Double, Integer> counts = new TreeMap<>();
+    private NavigableMap<Double, Integer> stocked(double wanted) {
+        NavigableMap<Double, Integer> counts = new TreeMap<>();
         ask.stock().of(StockKind.PAD).forEach(pad -> {
             Double thickness = pad.thicknessMm();
             if (thickness != null && Math.abs(thickness - wanted) <= NEAR_MM) {

@@ -63,7 +63,9 @@ final class TrialStack {
                 ask.place() + "/proud",
                 "landed level: neither proud nor shy, within what passes as level",
                 "mm",
-                in -> in[0] + (in[1] - limit.value()) * (geometry.arm().value() / geometry.hole().value()),
+                in -> in[0]
+                        + (in[1] - limit.value())
+                                * (geometry.arm().value() / geometry.hole().value()),
                 Because.Input.of("level", seen),
                 new Because.Input(
                         "passes as level", limit.value(), "mm", limit.value() / Math.sqrt(3), limit.because()));

@@ -22,7 +22,6 @@ final class BuiltAs {
                     "pattern " + keywork.id() + ", no witness",
                     false);
         }
-        return new Built(
-                known.material(), known.colour(), known.thicknessAtLeastMm(), known.gradeInWords(), true);
+        return new Built(known.material(), known.colour(), known.thicknessAtLeastMm(), known.gradeInWords(), true);
     }
 }

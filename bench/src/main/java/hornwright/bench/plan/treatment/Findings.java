@@ -41,7 +41,8 @@ public final class Findings {
                         byGroup.get(new Brush(group.word(), place.kind().word()))));
     }
 
-    @Nullable Found found(Place place) {
+    @Nullable
+    Found found(Place place) {
         return at(place.id())
                 .map(Findings::itself)
                 .or(() -> over(place).map(Findings::stroke))
@@ -59,7 +60,6 @@ public final class Findings {
     }
 
     private static Found stroke(GroupFinding group) {
-        return new Found(
-                group.mostly(), group.thicknessMm(), null, Condition.UNKNOWN, Originality.UNKNOWN, true);
+        return new Found(group.mostly(), group.thicknessMm(), null, Condition.UNKNOWN, Originality.UNKNOWN, true);
     }
 }

@@ -22,8 +22,7 @@ public final class LinkedPads {
                 .toList();
     }
 
-    private static Optional<Warning> warning(
-            Keywork keywork, LinkedSet set, Map<String, PlaceTreatment> treatments) {
+    private static Optional<Warning> warning(Keywork keywork, LinkedSet set, Map<String, PlaceTreatment> treatments) {
         List<String> kept = new ArrayList<>();
         List<String> renewed = new ArrayList<>();
         List<String> about = new ArrayList<>();
@@ -38,11 +37,9 @@ public final class LinkedPads {
         if (kept.isEmpty() || renewed.isEmpty()) {
             return Optional.empty();
         }
-        String words = "%s: %s kept beside %s new. Hard old and soft new pads do not hold regulation together: renew the"
-                        + " whole set, or keep it whole, or expect to regulate it again after some weeks.";
-        return Optional.of(new Warning(
-                Warning.Sort.LINKED_SET,
-                words.formatted(set.name().display(), String.join(", ", kept), String.join(", ", renewed)),
-                about));
+        String words = String.join(", ", kept) + " kept beside " + String.join(", ", renewed)
+                + " new. Hard old and soft new pads do not hold regulation together: renew the whole set, or keep it"
+                + " whole, or expect to regulate it again after some weeks.";
+        return Optional.of(new Warning(Warning.Sort.LINKED_SET, set.name().display() + ": " + words, about));
     }
 }

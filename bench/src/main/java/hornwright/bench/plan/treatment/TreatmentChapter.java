@@ -119,7 +119,8 @@ public final class TreatmentChapter {
         String name = "goes with " + carrier.place();
         if (place.kind() == PlaceKind.ADHESIVE) {
             return switch (carrier.treatment()) {
-                case KEEP, CLEAN -> new Proposal(Treatment.KEEP, name, found == null ? built.material() : found.material());
+                case KEEP, CLEAN ->
+                    new Proposal(Treatment.KEEP, name, found == null ? built.material() : found.material());
                 case DECIDE -> new Proposal(Treatment.DECIDE, name, built.material());
                 case REFIT, REPLACE_LIKE, SUBSTITUTE, MAKE ->
                     new Proposal(Treatment.REPLACE_LIKE, name, built.material());
