@@ -7,6 +7,7 @@ import hornwright.desk.json.StrictJson;
 import hornwright.desk.reckon.Answer;
 import hornwright.desk.reckon.Engine;
 import hornwright.desk.reckon.Engines;
+import hornwright.desk.reckon.PitchReckon;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +19,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import tools.jackson.databind.JsonNode;
 
@@ -39,6 +41,9 @@ final class ReckonCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "IN", arity = "0..1", description = "a file; standard input when absent")
     private @Nullable Path input;
 
+    @Mixin
+    private final PitchOptions pitch = new PitchOptions();
+
     ReckonCommand(Streams streams) {
         this.streams = streams;
     }
@@ -46,7 +51,12 @@ final class ReckonCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Engine engine = Engines.named(engineName).orElseThrow(() -> unknown(engineName));
-        List<Answer> answers = compute(prepare(engine, StrictJson.objects(text())));
+        if (!(engine instanceof PitchReckon)) {
+            pitch.refuseFor(engineName);
+        }
+        List<Answer> answers = engine instanceof PitchReckon
+                ? List.of(PitchReckon.hear(sound(), pitch.wishes()))
+                : compute(prepare(engine, StrictJson.objects(text())));
         answers.forEach(answer -> streams.out().println(answer.out()));
         streams.out().flush();
         List<String> shortfalls = answers.stream()
@@ -98,6 +108,17 @@ final class ReckonCommand implements Callable<Integer> {
         } catch (NoSuchFileException missing) {
             throw new BadInput(
                     "", "there is no file " + input, "a file that exists, or nothing to read standard input");
+        }
+    }
+
+    private byte[] sound() throws IOException {
+        if (input == null) {
+            throw new BadInput("", "pitch needs a WAV file", "hornwright reckon pitch scale.wav");
+        }
+        try {
+            return Files.readAllBytes(input);
+        } catch (NoSuchFileException missing) {
+            throw new BadInput("", "there is no file " + input, "a WAV file that exists");
         }
     }
 

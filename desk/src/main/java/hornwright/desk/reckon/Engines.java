@@ -12,7 +12,8 @@ public final class Engines {
             new SpringReckon(),
             new LeakReckon(),
             new BeliefReckon(),
-            new UncertaintyReckon());
+            new UncertaintyReckon(),
+            new PitchReckon());
 
     private Engines() {}
 
