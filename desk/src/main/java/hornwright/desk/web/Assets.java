@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.desk.web.view.Frame;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -34,20 +35,8 @@ final class Assets {
         icon = keep("mark", "svg", "image/svg+xml", resource(FOLDER + "mark.svg"));
     }
 
-    String style() {
-        return style;
-    }
-
-    String script() {
-        return script;
-    }
-
-    String htmx() {
-        return htmx;
-    }
-
-    String icon() {
-        return icon;
+    Frame.Files files() {
+        return new Frame.Files(style, script, htmx, icon);
     }
 
     void answer(Context context) {

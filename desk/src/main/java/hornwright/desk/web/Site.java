@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.desk.web.view.Frame;
+import hornwright.desk.web.view.RefusalPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -29,6 +31,7 @@ public final class Site {
     }
 
     private Frame frame(Context context, String title) {
-        return Frame.of(context, assets, title);
+        return new Frame(
+                title, assets.files(), Theme.of(context).word(), context.path(), "Quayside Winds", null, List.of(), "");
     }
 }

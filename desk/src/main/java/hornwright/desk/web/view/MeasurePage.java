@@ -1,0 +1,70 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/**
+ * The measuring grid. Question: what does the instrument read, point by point, and what follows at once?
+ *
+ * @param fresh the key of the next save, so that a repeat is harmless
+ */
+public record MeasurePage(
+        Frame frame,
+        String horn,
+        Next next,
+        List<Tab> sheets,
+        String sheet,
+        String title,
+        String how,
+        String unit,
+        List<Choice> units,
+        List<String> headings,
+        List<String> results,
+        List<Row> rows,
+        List<Trouble> troubles,
+        String fresh) {
+    public MeasurePage {
+        sheets = List.copyOf(sheets);
+        units = List.copyOf(units);
+        headings = List.copyOf(headings);
+        results = List.copyOf(results);
+        rows = List.copyOf(rows);
+        troubles = List.copyOf(troubles);
+    }
+
+    /** A sheet to change to, with how far it is filled, in words. */
+    public record Tab(String title, String address, String fact, boolean current) {}
+
+    public record Choice(String word, String label, boolean current) {}
+
+    /** One cup, key or place of the sheet. */
+    public record Row(String id, String name, String address, List<Cell> cells, List<Outcome> outcomes) {}
+
+    /**
+     * One field.
+     *
+     * @param name {@code r/KIND/of/point}, which is all the server needs to know what was typed
+     * @param said "saved 10:42:07", a sentence about the value, or empty
+     * @param fault what is wrong with it; empty when nothing is
+     */
+    public record Cell(
+            String id, String name, String label, String typed, String said, String remark, String fault, boolean first) {}
+
+    /** What the plan makes of the row; with no figure, the words say what it waits for. */
+    public record Outcome(String id, String label, List<Figure> figures, String words) {}
+
+    /** One fault for the summary above the grid, leading to its field. */
+    public record Trouble(String field, String sentence) {}
+
+    public static String rowId(String of) {
+        return "row-" + plain(of);
+    }
+
+    public static String fieldId(String kind, String of, String point) {
+        return "in-" + plain(kind + "-" + of + "-" + point);
+    }
+
+    /** Letters, digits and hyphens, which need no escaping in an address or a script. */
+    static String plain(String text) {
+        return text.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+}

@@ -1,0 +1,73 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Owner;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
+import hornwright.bench.job.History;
+import hornwright.bench.job.Job;
+import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.PlannedPlace;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One horn as a page sees it: the job with its edits, its keywork and the plan made from them. */
+public record OnBench(History<Job> history, Keywork keywork, Plan plan) {
+    public Job job() {
+        return history.state();
+    }
+
+    public String id() {
+        return job().id();
+    }
+
+    /** "Tarrant & Loe alto 41207". */
+    public String name() {
+        return (job().identity().maker() + " " + job().identity().inWords()).strip();
+    }
+
+    public String address(String page) {
+        return "/horn/" + id() + (page.isEmpty() ? "" : "/" + page);
+    }
+
+    public String placeAddress(String place) {
+        return address("") + "?place=" + place;
+    }
+
+    /** The pad of a cup, or nothing when the keywork lists none. */
+    public Optional<Place> padOf(Cup cup) {
+        return keywork.placesOf(cup).stream()
+                .filter(place -> place.kind() == PlaceKind.PAD)
+                .findFirst();
+    }
+
+    /** A number the plan has for a cup, wherever it hangs: at the cup's own places or at those of its key. */
+    public Optional<PlannedNumber> numberOf(Cup cup, NumberName name) {
+        return Stream.concat(
+                        keywork.placesOf(cup).stream(),
+                        keywork.placesOf(new Owner.OfKey(cup.key())).stream())
+                .flatMap(place -> plan.number(place.id(), name).stream())
+                .findFirst();
+    }
+
+    public Optional<PlannedPlace> planned(Place place) {
+        return plan.places().find(place.id());
+    }
+
+    /** "Low B♭", as a heading begins. */
+    public String heading(Cup cup) {
+        return capital(keywork.nameOf(cup).display());
+    }
+
+    public static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+
+    public List<Place> places(PlaceKind kind) {
+        return keywork.places().where(place -> place.kind() == kind);
+    }
+}

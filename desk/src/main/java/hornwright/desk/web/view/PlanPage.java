@@ -1,0 +1,64 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/** The plan as rows of facts. Question: what goes on this horn, of what size, and why? */
+public record PlanPage(
+        Frame frame,
+        Next next,
+        List<Caution> cautions,
+        List<PadRow> pads,
+        List<CutRow> cuts,
+        List<Order> orders,
+        List<Ask> asks,
+        List<StageOfWork> work,
+        List<Cost> costs,
+        String costNote) {
+    public PlanPage {
+        cautions = List.copyOf(cautions);
+        pads = List.copyOf(pads);
+        cuts = List.copyOf(cuts);
+        orders = List.copyOf(orders);
+        asks = List.copyOf(asks);
+        work = List.copyOf(work);
+        costs = List.copyOf(costs);
+    }
+
+    /** Something to know before going on. */
+    public record Caution(String sort, String words) {}
+
+    /** One cup. A number that is not there yet is an empty list; {@code waits} then says what for. */
+    public record PadRow(
+            String name,
+            String address,
+            List<Figure> diameter,
+            List<Figure> thickness,
+            List<Figure> chosen,
+            String waits,
+            State state) {}
+
+    public record CutRow(
+            String name,
+            String address,
+            String material,
+            String form,
+            List<Figure> cut,
+            List<Figure> sheet,
+            List<Figure> finish,
+            String method) {}
+
+    public record Order(String goods, String size, String need, String shelf, String order, String note) {}
+
+    /** A reading nobody has taken, what it decides, and where to type it; no address when it is a look. */
+    public record Ask(String measure, String decides, String seconds, String address) {}
+
+    public record StageOfWork(String name, String fact, List<StepRow> steps) {
+        public StageOfWork {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    public record StepRow(String words, State state, String why) {}
+
+    public record Cost(String words, List<Figure> hours) {}
+}

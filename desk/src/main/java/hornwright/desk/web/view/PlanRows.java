@@ -1,0 +1,155 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Place;
+import hornwright.bench.plan.CutLine;
+import hornwright.bench.plan.HourLine;
+import hornwright.bench.plan.Missing;
+import hornwright.bench.plan.Money;
+import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.OrderLine;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.survey.Stage;
+import hornwright.bench.work.StepState;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Writes the plan of one horn as rows. */
+public final class PlanRows {
+    private final OnBench bench;
+
+    public PlanRows(OnBench bench) {
+        this.bench = bench;
+    }
+
+    public PlanPage page(Frame frame) {
+        Money money = bench.plan().money();
+        return new PlanPage(
+                frame,
+                Next.of(bench),
+                bench.plan().warnings().stream()
+                        .map(warning ->
+                                new PlanPage.Caution(warning.sort().word(), warning.words()))
+                        .toList(),
+                bench.keywork().cups().stream().map(this::pad).toList(),
+                bench.plan().cuts().stream().map(this::cut).toList(),
+                bench.plan().orders().stream().map(PlanRows::order).toList(),
+                bench.plan().missing().stream().map(this::ask).toList(),
+                Stream.of(Stage.values())
+                        .map(this::stage)
+                        .filter(stage -> !stage.steps().isEmpty())
+                        .toList(),
+                costs(money),
+                money.currency());
+    }
+
+    private PlanPage.PadRow pad(Cup cup) {
+        Optional<Place> pad = bench.padOf(cup);
+        List<Figure> thickness = figures(cup, NumberName.THICKNESS);
+        return new PlanPage.PadRow(
+                bench.heading(cup),
+                pad.map(place -> bench.placeAddress(place.id())).orElse(""),
+                figures(cup, NumberName.DIAMETER),
+                thickness,
+                figures(cup, NumberName.CHOSEN_THICKNESS),
+                thickness.isEmpty() ? "measure it" : "",
+                pad.flatMap(bench::planned).map(State::of).orElse(State.NOT_MEASURED));
+    }
+
+    private List<Figure> figures(Cup cup, NumberName name) {
+        return bench.numberOf(cup, name)
+                .map(number -> Figure.of(bench.id(), name.label(), number))
+                .stream()
+                .toList();
+    }
+
+    private PlanPage.CutRow cut(CutLine line) {
+        return new PlanPage.CutRow(
+                bench.keywork()
+                        .places()
+                        .find(line.place())
+                        .map(place -> OnBench.capital(place.display()))
+                        .orElse(line.place()),
+                bench.placeAddress(line.place()),
+                line.material(),
+                line.form().word(),
+                figure("cut at", line.cutMm()),
+                figure("sheet", line.sheetMm()),
+                figure("ends at", line.finishMm()),
+                line.method());
+    }
+
+    private List<Figure> figure(String label, @Nullable PlannedNumber number) {
+        return number == null ? List.of() : List.of(Figure.of(bench.id(), label, number));
+    }
+
+    private static PlanPage.Order order(OrderLine line) {
+        String size = Stream.of(
+                        line.diameterMm() == null ? "" : Written.plain(line.diameterMm()) + " mm",
+                        line.thicknessWords(),
+                        line.centre())
+                .filter(part -> !part.isEmpty())
+                .reduce((first, second) -> first + ", " + second)
+                .orElse("");
+        return new PlanPage.Order(
+                line.kind().word() + ", " + line.material(),
+                size,
+                line.spares() == 0 ? "" + line.need() : "%d and %d spare".formatted(line.need(), line.spares()),
+                line.onShelf() == 0 ? "none" : "" + line.onShelf(),
+                line.toOrder() == 0 ? "nothing" : "" + line.toOrder(),
+                line.provisional() ? "may still change" : "");
+    }
+
+    private PlanPage.Ask ask(Missing missing) {
+        MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
+        return new PlanPage.Ask(
+                OnBench.capital(missing.measure()),
+                String.join(", ", missing.decides()),
+                missing.seconds() == 0 ? "" : "about %d s".formatted(missing.seconds()),
+                sheet == null
+                        ? ""
+                        : "%s?sheet=%s#%s"
+                                .formatted(bench.address("measure"), sheet.word(), MeasurePage.rowId(missing.of())));
+    }
+
+    private PlanPage.StageOfWork stage(Stage stage) {
+        List<PlannedStep> steps = bench.plan().order().stream()
+                .filter(step -> step.step().stage() == stage)
+                .toList();
+        long good = steps.stream()
+                .filter(step -> step.state() instanceof StepState.Good)
+                .count();
+        return new PlanPage.StageOfWork(
+                OnBench.capital(stage.word().toLowerCase(Locale.ROOT)),
+                "%d of %d done".formatted(good, steps.size()),
+                steps.stream().map(PlanRows::step).toList());
+    }
+
+    private static PlanPage.StepRow step(PlannedStep step) {
+        return new PlanPage.StepRow(
+                step.step().words(),
+                State.of(step.state()),
+                step.state() instanceof StepState.Recheck recheck ? recheck.why() : "");
+    }
+
+    private List<PlanPage.Cost> costs(Money money) {
+        Stream<PlanPage.Cost> lines = money.lines().stream().map(this::cost);
+        Stream<PlanPage.Cost> totals = Stream.of(
+                        total("All hours", money.hours()), total("Goods", money.parts()), total("Cost", money.cost()))
+                .filter(Objects::nonNull);
+        return Stream.concat(lines, totals).toList();
+    }
+
+    private PlanPage.Cost cost(HourLine line) {
+        return new PlanPage.Cost(line.words(), figure(line.words(), line.hours()));
+    }
+
+    private PlanPage.@Nullable Cost total(String words, @Nullable PlannedNumber number) {
+        return number == null ? null : new PlanPage.Cost(words, figure(words, number));
+    }
+}
