@@ -16,18 +16,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** One horn as a page sees it: the job with its edits, its keywork and the plan made from them. */
-public record OnBench(History<Job> history, Keywork keywork, Plan plan) {
-    public Job job() {
-        return history.state();
-    }
+public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, Plan plan) {
 
     public String id() {
-        return job().id();
+        return job.id();
     }
 
     /** "Tarrant & Loe alto 41207". */
     public String name() {
-        return (job().identity().maker() + " " + job().identity().inWords()).strip();
+        return (job.identity().maker() + " " + job.identity().inWords()).strip();
     }
 
     public String address(String page) {

@@ -22,6 +22,11 @@ public final class Written {
         return signed(shortest.scale() < 0 ? shortest.setScale(0).toPlainString() : shortest.toPlainString());
     }
 
+    /** As it is kept, without trailing zeros. */
+    public static String exact(double value) {
+        return signed(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
+    }
+
     private static int decimals(double u) {
         // 0.95 and more of a place reads as the place above it.
         return (int) Math.clamp(-Math.floor(Math.log10(u / 0.95)), 0, 2);

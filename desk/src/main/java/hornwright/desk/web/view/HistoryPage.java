@@ -1,0 +1,23 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/** Every edit of this horn, newest first. Question: who changed what, when, and can it be taken back? */
+public record HistoryPage(Frame frame, Next next, String horn, String said, List<Day> days) {
+    public HistoryPage {
+        days = List.copyOf(days);
+    }
+
+    public record Day(String date, List<Line> lines) {
+        public Day {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * @param undo what the button says; empty when it cannot be pressed
+     * @param why why it cannot be undone now, or that it is undone
+     * @param key the key of that undo
+     */
+    public record Line(long seq, String time, String who, String words, boolean undone, String undo, String why, String key) {}
+}

@@ -1,0 +1,42 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The horn itself, unrolled. Question: what is this spot, and how does it stand?
+ *
+ * @param drawing SVG made by this program
+ * @param place the place that is open; null when none is
+ */
+public record HornPage(
+        Frame frame,
+        String horn,
+        Next next,
+        String drawing,
+        String layer,
+        String caption,
+        List<LayerChoice> layers,
+        List<Sample> legend,
+        List<Group> groups,
+        @Nullable PlacePanel place) {
+    public HornPage {
+        layers = List.copyOf(layers);
+        legend = List.copyOf(legend);
+        groups = List.copyOf(groups);
+    }
+
+    public record LayerChoice(String word, String label, String address, boolean current) {}
+
+    /** One entry of the legend: a material by its pattern, or a state by its icon. */
+    public record Sample(String sort, String word, String label) {}
+
+    /** The list beside the drawing, which says everything the drawing shows. */
+    public record Group(String title, List<Line> lines) {
+        public Group {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    public record Line(String place, String name, String address, String material, State state, boolean current) {}
+}

@@ -1,0 +1,60 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.horn.KeyGroup;
+import hornwright.bench.horn.Place;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The horn read aloud: every place by its group, with what the layer shows of it. */
+public final class HornRows {
+    private final OnBench bench;
+    private final Showings showings;
+
+    public HornRows(OnBench bench) {
+        this.bench = bench;
+        this.showings = new Showings(bench);
+    }
+
+    public List<HornPage.Group> groups(Layer layer, @Nullable String open) {
+        Map<KeyGroup, List<HornPage.Line>> byGroup = new EnumMap<>(KeyGroup.class);
+        List<HornPage.Line> tube = new ArrayList<>();
+        for (Place place : bench.keywork().places()) {
+            Optional<KeyGroup> group = bench.keywork().groupOf(place);
+            List<HornPage.Line> lines =
+                    group.map(of -> byGroup.computeIfAbsent(of, none -> new ArrayList<>())).orElse(tube);
+            lines.add(line(layer, place, open));
+        }
+        List<HornPage.Group> groups = new ArrayList<>();
+        byGroup.forEach((group, lines) -> groups.add(new HornPage.Group(group.title(), lines)));
+        groups.add(new HornPage.Group("Tube and neck", tube));
+        return groups;
+    }
+
+    public List<HornPage.LayerChoice> layers(Layer current, @Nullable String open) {
+        List<HornPage.LayerChoice> choices = new ArrayList<>();
+        for (Layer layer : Layer.values()) {
+            choices.add(new HornPage.LayerChoice(
+                    layer.word(), layer.label(), address(layer, open), layer == current));
+        }
+        return choices;
+    }
+
+    public String address(Layer layer, @Nullable String place) {
+        return bench.address("") + "?layer=" + layer.word() + (place == null ? "" : "&place=" + place);
+    }
+
+    private HornPage.Line line(Layer layer, Place place, @Nullable String open) {
+        Showings.Shown shown = showings.of(layer, place);
+        return new HornPage.Line(
+                place.id(),
+                OnBench.capital(place.display()),
+                address(layer, place.id()),
+                shown.material(),
+                shown.state(),
+                place.id().equals(open));
+    }
+}

@@ -1,0 +1,120 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.care.Hazard;
+import hornwright.bench.horn.Place;
+import hornwright.bench.plan.Advice;
+import hornwright.bench.plan.Built;
+import hornwright.bench.plan.Found;
+import hornwright.bench.plan.PadChoice;
+import hornwright.bench.plan.PlannedPlace;
+import hornwright.bench.survey.Condition;
+import hornwright.bench.survey.Originality;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Writes the panel of one place. */
+public final class PanelRows {
+    private final OnBench bench;
+
+    public PanelRows(OnBench bench) {
+        this.bench = bench;
+    }
+
+    public PlacePanel of(Place place, String typedThickness, String fault, String fresh) {
+        PlannedPlace planned = bench.plan().place(place.id());
+        Found found = planned.found();
+        List<PlacePanel.Counsel> counsel =
+                planned.advice().stream().map(PanelRows::counsel).toList();
+        return new PlacePanel(
+                bench.id(),
+                place.id(),
+                OnBench.capital(place.display()),
+                place.kind().meaning(),
+                State.of(planned),
+                found == null ? "" : found(found),
+                asBuilt(planned.asBuilt()),
+                planned.asBuilt().says(),
+                planned.treatment().word(),
+                planned.why(),
+                Objects.requireNonNullElse(planned.provisional(), ""),
+                planned.numbers().entrySet().stream()
+                        .map(entry ->
+                                Figure.of(bench.id(), OnBench.capital(entry.getKey().label()), entry.getValue()))
+                        .toList(),
+                planned.choices().stream().map(this::thickness).toList(),
+                counsel,
+                counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
+                bench.job().notes().getOrDefault(place.id(), ""),
+                form(place, found, typedThickness, fault),
+                fresh);
+    }
+
+    private static String found(Found found) {
+        return joined(
+                found.material() == null ? "nothing" : found.material(),
+                found.colour(),
+                found.thicknessMm() == null ? null : Written.plain(found.thicknessMm()) + " mm",
+                found.condition().word(),
+                found.originality() == Originality.UNKNOWN
+                        ? null
+                        : found.originality().word(),
+                found.byGroup() ? "by its group" : null);
+    }
+
+    private static String asBuilt(Built built) {
+        return joined(
+                built.material() == null ? "not known" : built.material(),
+                built.colour(),
+                built.thicknessMm() == null ? null : Written.plain(built.thicknessMm()) + " mm");
+    }
+
+    private PlacePanel.Thickness thickness(PadChoice choice) {
+        return new PlacePanel.Thickness(
+                Written.plain(choice.thicknessMm()) + " mm",
+                choice.onShelf() == 0 ? "none" : "" + choice.onShelf(),
+                Figure.of(bench.id(), "left to float", choice.left()),
+                choice.fit().word(),
+                choice.fit() == PadChoice.Fit.WORKS);
+    }
+
+    private static PlacePanel.Counsel counsel(Advice advice) {
+        return new PlacePanel.Counsel(
+                advice.words(),
+                advice.cautions().stream().flatMap(hazard -> hazard.cautions().stream()).toList(),
+                advice.recheck());
+    }
+
+    private static PlacePanel.FindingForm form(
+            Place place, @Nullable Found found, String typedThickness, String fault) {
+        String material = found == null || found.material() == null ? "" : found.material();
+        Stream<String> words = Stream.concat(
+                Palette.of(place.kind()).stream(), material.isEmpty() ? Stream.of() : Stream.of(material));
+        return new PlacePanel.FindingForm(
+                words.distinct()
+                        .map(word -> new PlacePanel.Option(word, word, word.equals(material)))
+                        .toList(),
+                Stream.of(Condition.values())
+                        .map(condition -> new PlacePanel.Option(
+                                condition.name(),
+                                condition.word(),
+                                found != null && found.condition() == condition))
+                        .toList(),
+                Stream.of(Originality.values())
+                        .map(origin -> new PlacePanel.Option(
+                                origin.name(), origin.word(), found != null && found.originality() == origin))
+                        .toList(),
+                !typedThickness.isEmpty() || found == null || found.thicknessMm() == null
+                        ? typedThickness
+                        : Written.plain(found.thicknessMm()),
+                material,
+                fault);
+    }
+
+    private static String joined(@Nullable String... parts) {
+        return String.join(
+                ", ",
+                Stream.of(parts).filter(part -> part != null && !part.isEmpty()).toList());
+    }
+}

@@ -1,0 +1,53 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/**
+ * Everything known of one place.
+ *
+ * @param found what is there now, in words; empty when nobody has looked
+ * @param asBuilt what left the factory, in words, and how well that is known
+ * @param thicknesses for a pad: what each stocked thickness leaves to float
+ */
+public record PlacePanel(
+        String horn,
+        String id,
+        String name,
+        String meaning,
+        State state,
+        String found,
+        String asBuilt,
+        String asBuiltGround,
+        String treatment,
+        String why,
+        String provisional,
+        List<Figure> figures,
+        List<Thickness> thicknesses,
+        List<Counsel> counsel,
+        String whoDecides,
+        String note,
+        FindingForm form,
+        String fresh) {
+    public PlacePanel {
+        figures = List.copyOf(figures);
+        thicknesses = List.copyOf(thicknesses);
+        counsel = List.copyOf(counsel);
+    }
+
+    /** One stocked pad thickness tried in this cup. */
+    public record Thickness(String size, String shelf, Figure left, String verdict, boolean works) {}
+
+    /** What to do, with what to mind. */
+    public record Counsel(String words, List<String> cautions, List<String> recheck) {}
+
+    /** What may be said of this place when it is looked at. */
+    public record FindingForm(
+            List<Option> materials,
+            List<Option> conditions,
+            List<Option> origins,
+            String thickness,
+            String material,
+            String fault) {}
+
+    public record Option(String word, String label, boolean chosen) {}
+}

@@ -1,0 +1,32 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/** The shelf of goods. Question: what lies there, and how many? */
+public record StockPage(
+        Frame frame, List<Kind> kinds, List<PlacePanel.Option> choices, Entry entry, String said, String fresh) {
+    public StockPage {
+        kinds = List.copyOf(kinds);
+        choices = List.copyOf(choices);
+    }
+
+    public record Kind(String title, List<Line> lines) {
+        public Kind {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** @param key the key of a count saved for this line */
+    public record Line(
+            String id, String material, String size, String thickness, String count, String price, String key) {}
+
+    /** What stands in the form for a new line, with what is wrong with it. */
+    public record Entry(
+            String kind, String material, String diameter, String thickness, String count, String price, List<String> faults) {
+        public static final Entry EMPTY = new Entry("", "", "", "", "", "", List.of());
+
+        public Entry {
+            faults = List.copyOf(faults);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/**
+ * What is on this horn, painted group by group. Question: what do you see? What the factory fitted is kept off this page,
+ * so that nobody finds what he expects.
+ */
+public record SurveyPage(Frame frame, Next next, String horn, List<Group> groups, String said, String fresh) {
+    public SurveyPage {
+        groups = List.copyOf(groups);
+    }
+
+    public record Group(String word, String title, String fact, List<Stroke> strokes) {
+        public Group {
+            strokes = List.copyOf(strokes);
+        }
+    }
+
+    /**
+     * One kind of place in one group, painted with one material.
+     *
+     * @param count "6 places"
+     * @param said what was found, in words; empty when nobody has looked
+     */
+    public record Stroke(
+            String id,
+            String group,
+            String kind,
+            String title,
+            String count,
+            String said,
+            List<PlacePanel.Option> materials,
+            String missing,
+            String thickness,
+            String fault) {
+        public Stroke {
+            materials = List.copyOf(materials);
+        }
+    }
+}
