@@ -1,6 +1,6 @@
 /**
- * The program as a person meets it: real Chromium, real server, real database file. Main type: {@code Browser}, which
- * opens a page on a freshly started shop. Nothing here reaches inside the program.
+ * The program as a person meets it: real Chromium, real server, real database file. Main types: {@code Program},
+ * which starts the program as its own process, and {@code Browser}. Nothing here reaches inside the program.
  */
 @NullMarked
 package hornwright.browser;

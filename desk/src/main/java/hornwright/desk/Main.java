@@ -8,7 +8,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        int code = Hornwright.run(Streams.system(), OpenShop::start, args);
+        int code = Hornwright.run(Streams.system(), RunningShop::start, args);
         System.out.flush();
         if (code >= 0) {
             System.exit(code);

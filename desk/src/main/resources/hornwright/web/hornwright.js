@@ -1,1 +1,227 @@
-// Small comforts only: every page works without this file.
+// Comforts only: every page works without this file.
+
+// ---- parts of a page that an answer replaces, each where the part of the same id stood ----
+function put(html) {
+  const part = document.createElement("template");
+  part.innerHTML = html;
+  for (const fresh of part.content.querySelectorAll("[id]")) {
+    const old = document.getElementById(fresh.id);
+    if (old) { old.replaceWith(fresh); htmx.process(fresh); }
+  }
+}
+
+// ---- measuring: leaving a field keeps it, Enter goes on, typing shows what would follow ----
+const grid = document.querySelector("form.grid");
+if (grid) {
+  const fields = [...grid.querySelectorAll("input[type=text]")];
+  const kept = new Map(fields.map(field => [field, field.value]));
+  const link = document.getElementById("link");
+  const queue = [];
+  let busy = false, glance = 0, looking;
+
+  const told = (field, words, kind) => {
+    const span = document.createElement("span");
+    span.className = kind;
+    span.textContent = words;
+    document.getElementById("said-" + field.id).replaceChildren(span);
+  };
+
+  async function send(job) {
+    const form = new FormData();
+    form.set(job.field.name, job.text);
+    form.set("key", job.key);
+    form.set("seq", document.getElementById("seq").value);
+    form.set("sheet", grid.elements.sheet.value);
+    const answer = await fetch(grid.action, { method: "POST", headers: { "X-Live": "yes" }, body: new URLSearchParams(form) });
+    if (!answer.ok) throw answer.status;
+    put(await answer.text());
+    const fault = document.querySelector("#said-" + job.field.id + " .fault");
+    job.field.toggleAttribute("aria-invalid", Boolean(fault));
+    if (fault) job.field.setAttribute("aria-invalid", "true");
+    if (fault && kept.get(job.field) === job.text) kept.set(job.field, null);
+  }
+
+  async function work() {
+    if (busy) return;
+    busy = true;
+    while (queue.length) {
+      try {
+        await send(queue[0]);
+        queue.shift();
+        link.textContent = "";
+      } catch (why) {
+        if (typeof why === "number" && why < 500) {
+          told(queue[0].field, "Not saved: another bench changed this. Load the page again and look.", "fault");
+          kept.set(queue.shift().field, null);
+          continue;
+        }
+        queue.forEach(job => told(job.field, "not saved yet", "waiting"));
+        link.textContent = `The bench does not answer. ${queue.length === 1 ? "One reading is" : queue.length + " readings are"} kept here and saved when it is back.`;
+        await new Promise(done => setTimeout(done, 1500));
+      }
+    }
+    busy = false;
+  }
+
+  function keep(field) {
+    const text = field.value.trim();
+    if (text === kept.get(field)) return;
+    kept.set(field, text);
+    queue.push({ field, text, key: crypto.randomUUID() });
+    work();
+  }
+
+  function look(field) {
+    clearTimeout(looking);
+    const mine = ++glance;
+    looking = setTimeout(async () => {
+      const ask = new URLSearchParams({ name: field.name, typed: field.value, sheet: grid.elements.sheet.value });
+      const answer = await fetch(grid.dataset.preview + "?" + ask, { headers: { "X-Live": "yes" } }).catch(() => null);
+      if (answer?.ok && mine === glance && document.activeElement === field) put(await answer.text());
+    }, 150);
+  }
+
+  grid.addEventListener("input", event => look(event.target));
+  grid.addEventListener("focusout", event => { if (kept.has(event.target)) { glance++; keep(event.target); } });
+  grid.addEventListener("keydown", event => {
+    const at = fields.indexOf(event.target);
+    if (at < 0) return;
+    const to = event.key === "Enter" || event.key === "ArrowDown" ? at + 1 : event.key === "ArrowUp" ? at - 1 : at;
+    if (event.key === "Enter") event.preventDefault();
+    if (to === at) return;
+    event.preventDefault();
+    if (fields[to]) { fields[to].focus(); fields[to].select(); } else keep(event.target);
+  });
+  grid.addEventListener("submit", event => { event.preventDefault(); fields.forEach(keep); });
+  addEventListener("beforeunload", event => { if (queue.length) event.preventDefault(); });
+  const asked = location.hash && document.querySelector(`${CSS.escape(location.hash).replace("\\#", "#")} input`);
+  if (asked) asked.focus();
+}
+
+// ---- the horn: a place is taken in hand by pointer or by keyboard; a layer only colours it ----
+const stage = document.querySelector(".stage[data-horn]");
+if (stage) {
+  const home = "/horn/" + stage.dataset.horn;
+  const places = [...stage.querySelectorAll(".place")];
+  const middle = place => {
+    const box = place.getBoundingClientRect();
+    return { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+  };
+
+  const layerNow = () => stage.querySelector(".layers a[aria-current]").dataset.layer;
+
+  function mark(id) {
+    for (const one of document.querySelectorAll("[data-place]")) {
+      if (one.dataset.place === id) one.setAttribute("aria-current", "true"); else one.removeAttribute("aria-current");
+    }
+    for (const place of places) place.setAttribute("tabindex", place.dataset.place === id ? "0" : "-1");
+    if (id && !places.some(place => place.dataset.place === id)) places[0]?.setAttribute("tabindex", "0");
+  }
+
+  async function open(id, remember = true) {
+    mark(id);
+    await htmx.ajax("GET", `${home}/place/${encodeURIComponent(id)}`, { target: "#place", swap: "innerHTML" });
+    if (remember) history.pushState({ place: id }, "", `${home}?layer=${layerNow()}&place=${encodeURIComponent(id)}`);
+    if (innerWidth < 1000) document.getElementById("place").scrollIntoView({ block: "nearest" });
+  }
+
+  // The nearest place within a fingertip, since a slip of cork is smaller than a finger.
+  function nearest(x, y) {
+    let best, least = 22;
+    for (const place of places) {
+      const box = place.getBoundingClientRect();
+      const away = Math.hypot(Math.max(box.left - x, 0, x - box.right), Math.max(box.top - y, 0, y - box.bottom));
+      const off = away + Math.hypot(middle(place).x - x, middle(place).y - y) / 1000;
+      if (off < least) { least = off; best = place; }
+    }
+    return best;
+  }
+
+  stage.addEventListener("click", event => {
+    const layer = event.target.closest("a[data-layer]");
+    if (layer) { event.preventDefault(); colour(layer); return; }
+    if (!event.target.closest(".unrolled")) return;
+    const place = event.target.closest(".place") ?? nearest(event.clientX, event.clientY);
+    if (place) { place.focus({ preventScroll: true }); open(place.dataset.place); }
+  });
+
+  stage.addEventListener("keydown", event => {
+    const place = event.target.closest?.(".place");
+    if (!place) return;
+    if (event.key === "Enter" || event.key === " ") { event.preventDefault(); open(place.dataset.place); return; }
+    const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    if (!way) return;
+    event.preventDefault();
+    const from = middle(place);
+    let best, least = Infinity;
+    for (const other of places) {
+      const to = middle(other), ahead = (to.x - from.x) * way[0] + (to.y - from.y) * way[1];
+      const aside = Math.abs((to.x - from.x) * way[1]) + Math.abs((to.y - from.y) * way[0]);
+      if (other !== place && ahead > 1 && ahead + 2.5 * aside < least) { least = ahead + 2.5 * aside; best = other; }
+    }
+    if (best) { place.setAttribute("tabindex", "-1"); best.setAttribute("tabindex", "0"); best.focus(); }
+  });
+
+  document.querySelector(".every").addEventListener("click", event => {
+    const line = event.target.closest("a[data-place]");
+    if (line && !event.ctrlKey && !event.metaKey) { event.preventDefault(); open(line.dataset.place); }
+  });
+
+  // The drawing stays; each place takes over what the other layer says of it, so focus and place in hand are kept.
+  async function colour(layer) {
+    const here = new URL(layer.href);
+    const open = new URLSearchParams(location.search).get("place");
+    if (open) here.searchParams.set("place", open);
+    const answer = await fetch(here).catch(() => null);
+    if (!answer?.ok) { location.href = here; return; }
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const other = page.querySelector(".stage");
+    for (const place of places) recolour(place, other.querySelector("#" + CSS.escape(place.id)));
+    stage.querySelector("defs").replaceWith(other.querySelector("defs"));
+    stage.dataset.layer = other.dataset.layer;
+    stage.querySelector(".legend").replaceWith(other.querySelector(".legend"));
+    for (const one of stage.querySelectorAll(".layers a")) {
+      if (one === layer) one.setAttribute("aria-current", "true"); else one.removeAttribute("aria-current");
+    }
+    for (const line of document.querySelectorAll(".every a[data-place]")) {
+      const fresh = page.querySelector(`.every a[data-place="${CSS.escape(line.dataset.place)}"]`);
+      line.querySelector(".what").replaceWith(fresh.querySelector(".what"));
+      line.href = fresh.href;
+    }
+    history.replaceState(history.state, "", here);
+  }
+
+  function recolour(place, like) {
+    place.setAttribute("class", like.getAttribute("class"));
+    place.dataset.state = like.dataset.state;
+    place.setAttribute("aria-label", like.getAttribute("aria-label"));
+    place.querySelector("title").textContent = like.querySelector("title").textContent;
+    const faces = like.querySelectorAll(".face");
+    place.querySelectorAll(".face").forEach((face, at) => {
+      const fill = faces[at]?.getAttribute("fill");
+      if (fill) face.setAttribute("fill", fill); else face.removeAttribute("fill");
+    });
+    place.querySelector(".token")?.remove();
+    const token = like.querySelector(".token");
+    if (token) place.append(token);
+  }
+
+  addEventListener("popstate", () => location.reload());
+  mark(new URLSearchParams(location.search).get("place"));
+  if (!places.some(place => place.getAttribute("tabindex") === "0")) places[0]?.setAttribute("tabindex", "0");
+}
+
+// ---- the survey: a tap on a material paints at once; the keyboard chooses first and paints with Enter ----
+document.querySelector(".survey")?.addEventListener("click", event => {
+  if (event.detail > 0 && event.target.matches(".palette input")) event.target.form.requestSubmit();
+});
+// ---- the ghost on the shelf opens the form ----
+document.querySelector(".ghost a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
+
+// ---- a because that opens takes the eye to it, also for those who listen; refused forms are shown, not dropped ----
+document.addEventListener("htmx:afterSwap", event => {
+  if (event.detail.target.id === "because") event.detail.target.scrollIntoView({ block: "nearest" });
+});
+document.addEventListener("htmx:beforeSwap", event => {
+  if (event.detail.xhr.status === 422) { event.detail.shouldSwap = true; event.detail.isError = false; }
+});

@@ -115,6 +115,13 @@ public final class Shop implements AutoCloseable {
         return new Save(this, form).all(drafts);
     }
 
+    /** Tells a second program that wants this data where the pages are. */
+    public void tellAddress(String address) {
+        if (data.folder() != null) {
+            data.folder().tellAddress(address);
+        }
+    }
+
     ShopData data() {
         return data;
     }

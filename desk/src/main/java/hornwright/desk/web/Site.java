@@ -1,37 +1,47 @@
 package hornwright.desk.web;
 
-import hornwright.desk.web.view.Frame;
+import hornwright.desk.use.Shop;
 import hornwright.desk.web.view.RefusalPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** What the server shows: the assets, the templates and the pages. */
+/** What the server shows: the assets, the templates and the pages of one shop. */
 public final class Site {
     /** Marks a request whose refusal has been written. */
     static final String ANSWERED = "hornwright.answered";
 
     private final Assets assets = new Assets();
-    private final Templates templates = new Templates();
+    private final Desk desk;
+
+    public Site(Shop shop) {
+        this.desk = new Desk(shop, assets, new Templates());
+    }
 
     Assets assets() {
         return assets;
     }
 
     List<Consumer<RoutesConfig>> pages() {
-        return List.of();
+        return List.of(
+                new ShelfPages(desk)::routes,
+                new HornPages(desk)::routes,
+                new PlacePages(desk)::routes,
+                new SurveyPages(desk)::routes,
+                new MeasurePages(desk)::routes,
+                new PlanPages(desk)::routes,
+                new HistoryPages(desk)::routes,
+                new StockPages(desk)::routes,
+                new RulesPages(desk)::routes);
     }
 
     void refuse(Context context, Refusal refusal) {
         context.attribute(ANSWERED, true);
         context.status(refusal.status());
-        templates.answer(
-                context, "refusal", new RefusalPage(frame(context, "Not here"), refusal.status(), refusal.sentence()));
-    }
-
-    private Frame frame(Context context, String title) {
-        return new Frame(
-                title, assets.files(), Theme.of(context).word(), context.path(), "Quayside Winds", null, List.of(), "");
+        desk.answer(
+                context,
+                "refusal",
+                new RefusalPage(desk.frame(context, "Not done"), refusal.status(), refusal.sentence()));
     }
 }

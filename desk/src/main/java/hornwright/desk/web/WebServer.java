@@ -27,7 +27,7 @@ public final class WebServer implements AutoCloseable {
 
     /** Starts on that port, or on a free one for 0. */
     public static WebServer start(Site site, int port) throws PortTaken {
-        LIBRARIES.forEach(logger -> logger.setLevel(Level.WARNING));
+        LIBRARIES.forEach(logger -> logger.setLevel(Level.OFF));
         Javalin javalin = Javalin.create(config -> configure(config, site, port));
         try {
             return new WebServer(javalin.start());

@@ -3,9 +3,14 @@ package hornwright.desk.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hornwright.desk.use.OpenShop;
+import hornwright.desk.use.Shop;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -14,18 +19,25 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the server refuses and what every answer carries. Source: OWASP ASVS 5.0.0, chapters 3 and 4. */
 final class WebServerTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    static Path folder;
+
+    private static Shop shop;
     private static WebServer server;
     private static Wire wire;
 
     @BeforeAll
     static void start() throws Exception {
-        server = WebServer.start(new Site(), 0);
+        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
+        server = WebServer.start(new Site(shop), 0);
         wire = new Wire(server.address());
     }
 
     @AfterAll
     static void stop() {
         server.close();
+        shop.close();
     }
 
     @ParameterizedTest
@@ -122,7 +134,7 @@ final class WebServerTest {
     @Test
     void a_port_that_is_taken_is_said_in_a_sentence() {
         int port = URI.create(server.address()).getPort();
-        assertThatThrownBy(() -> WebServer.start(new Site(), port))
+        assertThatThrownBy(() -> WebServer.start(new Site(shop), port))
                 .isInstanceOf(PortTaken.class)
                 .hasMessageContaining("Port " + port + " is taken by another program");
     }

@@ -26,6 +26,11 @@ public enum Layer {
         return label;
     }
 
+    /** Which looks of the drawing it takes: those of materials or those of states. */
+    public String drawnAs() {
+        return this == PLANNED || this == DONE ? "state" : word;
+    }
+
     public static Layer named(@Nullable String word) {
         return Arrays.stream(values())
                 .filter(layer -> layer.word.equals(word))

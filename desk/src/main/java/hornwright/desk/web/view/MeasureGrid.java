@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -130,7 +131,13 @@ public final class MeasureGrid {
                 : "";
     }
 
-    private static String typed(Reading reading) {
+    /** What the pattern leads one to expect at a point, to notice a slip by. */
+    public static Optional<Double> expected(OnBench bench, ReadingKind kind, String of) {
+        return Subjects.expected(bench, kind, of);
+    }
+
+    /** What stands in the field of a reading. */
+    public static String typed(Reading reading) {
         if (!reading.raw().isEmpty()) {
             return reading.raw();
         }

@@ -5,11 +5,13 @@ import java.util.List;
 /**
  * The measuring grid. Question: what does the instrument read, point by point, and what follows at once?
  *
+ * @param seq how far the job had come when this was made
  * @param fresh the key of the next save, so that a repeat is harmless
  */
 public record MeasurePage(
         Frame frame,
         String horn,
+        long seq,
         Next next,
         List<Tab> sheets,
         String sheet,

@@ -17,7 +17,7 @@ import java.util.function.Predicate;
  * @param bands SVG path of the joints
  */
 public record Miniature(String viewBox, String outline, String bands, List<Disc> discs, String told) {
-    private static final double WIDE = 1.9;
+    private static final double WIDE = 2.8;
 
     public Miniature {
         discs = List.copyOf(discs);
@@ -35,8 +35,8 @@ public record Miniature(String viewBox, String outline, String bands, List<Disc>
             boolean done = settled.test(cup);
             filled += done ? 1 : 0;
             double half = half(keywork, hole.at().atMm());
-            double x = half * Math.clamp(hole.at().angleDeg() / 150, -0.92, 0.92);
-            discs.add(new Disc(n(x), n(hole.at().atMm()), n(Math.max(5, cup.insideDiameterMm() / 2)), done));
+            double x = half * Math.clamp(hole.at().angleDeg() / 150, -0.8, 0.8);
+            discs.add(new Disc(n(x), n(hole.at().atMm()), n(Math.max(8, cup.insideDiameterMm() * 0.62)), done));
         }
         return new Miniature(
                 "%s -6 %s %s".formatted(n(-widest - 6), n(2 * widest + 12), n(length + 12)),

@@ -48,6 +48,7 @@ public final class PanelRows {
                 counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
                 bench.job().notes().getOrDefault(place.id(), ""),
                 form(place, found, typedThickness, fault),
+                bench.history().seq(),
                 fresh);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param found what is there now, in words; empty when nobody has looked
  * @param asBuilt what left the factory, in words, and how well that is known
+ * @param seq how far the job had come when this was made
  * @param thicknesses for a pad: what each stocked thickness leaves to float
  */
 public record PlacePanel(
@@ -27,6 +28,7 @@ public record PlacePanel(
         String whoDecides,
         String note,
         FindingForm form,
+        long seq,
         String fresh) {
     public PlacePanel {
         figures = List.copyOf(figures);

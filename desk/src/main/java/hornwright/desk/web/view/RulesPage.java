@@ -3,7 +3,7 @@ package hornwright.desk.web.view;
 import java.util.List;
 
 /** The rules of the shop. Question: by which numbers does this shop work, and which of them are only typical? */
-public record RulesPage(Frame frame, List<Group> groups, String said) {
+public record RulesPage(Frame frame, List<Group> groups, long seq) {
     public RulesPage {
         groups = List.copyOf(groups);
     }

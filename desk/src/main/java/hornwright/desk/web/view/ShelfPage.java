@@ -3,7 +3,7 @@ package hornwright.desk.web.view;
 import java.util.List;
 
 /** The horns in the shop. Question: which one now? */
-public record ShelfPage(Frame frame, String lead, String sought, List<Stand> horns, NewHorn form) {
+public record ShelfPage(Frame frame, String lead, String sought, List<Stand> horns, Miniature ghost, NewHorn form) {
     public ShelfPage {
         horns = List.copyOf(horns);
     }

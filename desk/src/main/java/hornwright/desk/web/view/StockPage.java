@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The shelf of goods. Question: what lies there, and how many? */
 public record StockPage(
-        Frame frame, List<Kind> kinds, List<PlacePanel.Option> choices, Entry entry, String said, String fresh) {
+        Frame frame, List<Kind> kinds, List<PlacePanel.Option> choices, Entry entry, String said, long seq, String fresh) {
     public StockPage {
         kinds = List.copyOf(kinds);
         choices = List.copyOf(choices);

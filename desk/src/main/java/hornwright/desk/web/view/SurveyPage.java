@@ -6,10 +6,13 @@ import java.util.List;
  * What is on this horn, painted group by group. Question: what do you see? What the factory fitted is kept off this page,
  * so that nobody finds what he expects.
  */
-public record SurveyPage(Frame frame, Next next, String horn, List<Group> groups, String said, String fresh) {
+public record SurveyPage(Frame frame, Next next, String horn, long seq, List<Group> groups, String said, String fresh) {
     public SurveyPage {
         groups = List.copyOf(groups);
     }
+
+    /** One stroke after it was saved, to stand where it stood. */
+    public record Painted(String horn, long seq, Stroke stroke, String said, String fresh) {}
 
     public record Group(String word, String title, String fact, List<Stroke> strokes) {
         public Group {

@@ -1,0 +1,92 @@
+package hornwright.browser;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A Chromium of the machine. It remembers everything a console said that a page should not say. */
+final class Browser implements AutoCloseable {
+    private final Playwright playwright;
+    private final com.microsoft.playwright.Browser chromium;
+    private final List<String> complaints = new ArrayList<>();
+
+    private Browser(Playwright playwright, com.microsoft.playwright.Browser chromium) {
+        this.playwright = playwright;
+        this.chromium = chromium;
+    }
+
+    static Browser open() {
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        String path = System.getenv().getOrDefault("HORNWRIGHT_CHROMIUM", "/usr/bin/chromium");
+        return new Browser(
+                playwright,
+                playwright
+                        .chromium()
+                        .launch(new BrowserType.LaunchOptions()
+                                .setExecutablePath(Path.of(path))
+                                .setHeadless(true)
+                                .setArgs(List.of(
+                                        "--no-sandbox",
+                                        "--disable-gpu",
+                                        "--disable-dev-shm-usage",
+                                        "--disable-quic",
+                                        "--no-first-run",
+                                        "--disable-background-networking",
+                                        "--disable-component-update",
+                                        "--disable-sync"))));
+    }
+
+    /** A page of that size, with scripts on or off. */
+    Page page(int width, int height, ColorScheme theme, boolean scripts) {
+        BrowserContext context = chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                .setViewportSize(width, height)
+                .setColorScheme(theme)
+                .setReducedMotion(ReducedMotion.REDUCE)
+                .setJavaScriptEnabled(scripts));
+        context.setDefaultTimeout(10_000);
+        Page page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if (List.of("error", "warning").contains(message.type())) {
+                complaints.add(page.url() + ": " + message.text());
+            }
+        });
+        page.onPageError(error -> complaints.add(page.url() + ": " + error));
+        return page;
+    }
+
+    Page page() {
+        return page(1280, 800, ColorScheme.LIGHT, true);
+    }
+
+    /** Errors, warnings and policy violations of all pages so far. */
+    List<String> complaints() {
+        return List.copyOf(complaints);
+    }
+
+    /** What stands in the way of somebody who cannot see or use a pointer, by the rules of axe. */
+    static List<String> barriers(Page page) {
+        return new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " at "
+                                + rule.getNodes().stream()
+                                        .limit(4)
+                                        .map(node -> node.getTarget().toString())
+                                        .toList())
+                        .toList();
+    }
+
+    @Override
+    public void close() {
+        chromium.close();
+        playwright.close();
+    }
+}

@@ -1,0 +1,68 @@
+package hornwright.desk.use;
+
+import hornwright.bench.archive.AsBuiltAt;
+import hornwright.bench.job.Job;
+import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.PlanInputs;
+import hornwright.bench.plan.Planner;
+import hornwright.bench.survey.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+
+/** The plan of a job as everything stands now. One plan a job is remembered, and made again when its inputs change. */
+public final class ProposePlan {
+    private record Made(PlanInputs inputs, Plan plan) {}
+
+    private final Shop shop;
+    private final Map<String, Made> last = new ConcurrentHashMap<>();
+
+    public ProposePlan(Shop shop) {
+        this.shop = shop;
+    }
+
+    public Plan of(Job job) {
+        PlanInputs inputs = inputs(job);
+        Made made = last.get(job.id());
+        if (made != null && made.inputs().equals(inputs)) {
+            return made.plan();
+        }
+        Plan plan = Planner.plan(inputs);
+        last.put(job.id(), new Made(inputs, plan));
+        return plan;
+    }
+
+    /** What the plan would be with one more reading; nothing is kept or remembered. */
+    public Plan ifRead(Job job, Reading reading) {
+        List<Reading> readings = new ArrayList<>(job.readings().current());
+        readings.removeIf(other -> other.kind() == reading.kind()
+                && other.of().equals(reading.of())
+                && other.point().equals(reading.point()));
+        readings.add(reading);
+        return Planner.plan(inputs(job).withReadings(readings));
+    }
+
+    public PlanInputs inputs(Job job) {
+        return new PlanInputs(
+                Keyworks.of(job),
+                job.identity().serial(),
+                job.agreedUse().orElse(null),
+                job.stage(),
+                job.readings().current(),
+                job.findings().places(),
+                job.findings().groups(),
+                List.copyOf(job.decisions().values()),
+                job.work(),
+                asBuilt(job.identity().maker(), job.identity().serial(), job),
+                shop.stock().state(),
+                shop.house().state().rules());
+    }
+
+    private Map<String, AsBuiltAt> asBuilt(String maker, @Nullable Long serial, Job job) {
+        return serial == null
+                ? Map.of()
+                : shop.archive().state().of(maker).asBuilt(job.identity().voice(), serial);
+    }
+}

@@ -1,0 +1,124 @@
+package hornwright.desk.web;
+
+import hornwright.bench.job.Job;
+import hornwright.bench.plan.Plan;
+import hornwright.desk.journal.Hand;
+import hornwright.desk.json.BadInput;
+import hornwright.desk.use.Form;
+import hornwright.desk.use.Keyworks;
+import hornwright.desk.use.ProposePlan;
+import hornwright.desk.use.Saved;
+import hornwright.desk.use.Shop;
+import hornwright.desk.web.view.Clocks;
+import hornwright.desk.web.view.Frame;
+import hornwright.desk.web.view.OnBench;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** What every page needs at hand: the shop, the plans, the templates and the frame. */
+final class Desk {
+    private static final Hand HAND = new Hand("bench", "bench");
+
+    private final Shop shop;
+    private final ProposePlan plans;
+    private final Assets assets;
+    private final Templates templates;
+
+    Desk(Shop shop, Assets assets, Templates templates) {
+        this.shop = shop;
+        this.plans = new ProposePlan(shop);
+        this.assets = assets;
+        this.templates = templates;
+    }
+
+    Shop shop() {
+        return shop;
+    }
+
+    ProposePlan plans() {
+        return plans;
+    }
+
+    void answer(Context context, String template, Object model) {
+        templates.answer(context, template, model);
+    }
+
+    /** The horn the address names, with its plan. */
+    OnBench bench(Context context) {
+        return bench(context.pathParam("id"));
+    }
+
+    OnBench bench(String id) {
+        Job job = job(id);
+        return new OnBench(shop.job(id), job, Keyworks.of(job), plans.of(job));
+    }
+
+    /** The same horn as it would be with that plan. */
+    OnBench with(OnBench bench, Plan plan) {
+        return new OnBench(bench.history(), bench.job(), bench.keywork(), plan);
+    }
+
+    private Job job(String id) {
+        try {
+            return shop.jobNow(id);
+        } catch (BadInput none) {
+            throw Refusal.notFound("There is no horn \"%s\" on this shelf.".formatted(id));
+        }
+    }
+
+    Frame frame(Context context, String title) {
+        return Frames.of(context, assets, shop.house().state().name(), title);
+    }
+
+    /** The frame of a page of a horn; {@code page} is the last word of its address. */
+    Frame frame(Context context, OnBench bench, String title, String page) {
+        long seq = bench.history().seq();
+        String line = "Edit %d, saved %s".formatted(seq, Clocks.day(bench.history().edits().getLast().at()))
+                + " at " + Clocks.time(bench.history().edits().getLast().at());
+        return frame(context, title + ", " + bench.name()).ofHorn(bench.name(), Tray.of(bench, page), line);
+    }
+
+    /** What a form brought along; a form without its key counts as sent once. */
+    static Form form(Context context) {
+        String key = context.formParam("key");
+        return new Form(
+                seq(context.formParam("seq")),
+                HAND,
+                key == null || key.isBlank() || key.length() > 100 ? fresh() : key);
+    }
+
+    static String fresh() {
+        return UUID.randomUUID().toString();
+    }
+
+    private static long seq(@Nullable String text) {
+        return text != null && text.matches("\\d{1,15}") ? Long.parseLong(text) : 0;
+    }
+
+    /** One field of a form, "" when it is absent. */
+    static String field(Context context, String name) {
+        String value = context.formParam(name);
+        return value == null ? "" : value.strip();
+    }
+
+    static Saved.Kept kept(Saved saved) {
+        return switch (saved) {
+            case Saved.Kept kept -> kept;
+            case Saved.Refused refused -> throw new Refusal(409, refused.why());
+            case Saved.Conflict conflict -> throw new Refusal(409, conflict(conflict));
+        };
+    }
+
+    private static String conflict(Saved.Conflict conflict) {
+        List<String> theirs =
+                conflict.theirs().stream().map(edit -> edit.edit().inWords()).toList();
+        List<String> mine = conflict.mine().stream().map(edit -> edit.inWords()).toList();
+        return "Two benches changed this: \"%s\" was saved at %s, before your \"%s\". Which stands? Go back, look, and save yours again if it does."
+                .formatted(
+                        String.join("; ", theirs),
+                        Clocks.time(conflict.theirs().getLast().at()),
+                        String.join("; ", mine));
+    }
+}

@@ -1,0 +1,51 @@
+package hornwright.desk.web;
+
+import hornwright.bench.horn.Place;
+import hornwright.desk.drawing.Stuff;
+import hornwright.desk.web.view.HornPage.Sample;
+import hornwright.desk.web.view.Layer;
+import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.Showings;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What patterns and icons on the drawing mean, as far as they occur on this layer. */
+final class Legend {
+    private Legend() {}
+
+    static List<Sample> of(OnBench bench, Layer layer) {
+        Showings showings = new Showings(bench);
+        Set<Stuff> stuffs = EnumSet.noneOf(Stuff.class);
+        Map<String, String> states = new LinkedHashMap<>();
+        for (Place place : bench.keywork().places()) {
+            Showings.Shown shown = showings.of(layer, place);
+            if (!shown.material().isEmpty()) {
+                stuffs.add(Stuff.of(shown.material()));
+            }
+            String icon = shown.state().icon();
+            if (!icon.equals("found") && !icon.equals("as-built")) {
+                states.putIfAbsent(icon, meaning(icon));
+            }
+        }
+        List<Sample> samples = new ArrayList<>();
+        stuffs.stream()
+                .filter(Stuff::patterned)
+                .forEach(stuff -> samples.add(new Sample("stuff", stuff.word(), stuff.word())));
+        states.forEach((icon, word) -> samples.add(new Sample("state", icon, word)));
+        return samples;
+    }
+
+    private static String meaning(String icon) {
+        return switch (icon) {
+            case "planned" -> "something is planned";
+            case "done" -> "stays, or done";
+            case "stale" -> "recheck";
+            case "contested" -> "to be decided";
+            default -> "not known yet";
+        };
+    }
+}

@@ -1,0 +1,47 @@
+package hornwright.desk.web;
+
+import hornwright.desk.web.view.BecausePage;
+import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.PlanRows;
+import hornwright.desk.web.view.Reasons;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Objects;
+
+/** The plan as rows, and the because of each of its numbers. */
+final class PlanPages {
+    private final Desk desk;
+
+    PlanPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/plan", this::plan);
+        routes.get("/horn/{id}/because", this::because);
+    }
+
+    private void plan(Context context) {
+        OnBench bench = desk.bench(context);
+        desk.answer(context, "plan", new PlanRows(bench).page(desk.frame(context, bench, "Plan", "plan")));
+    }
+
+    /** A page of its own; asked for by a page that is already there, only the sum, to be opened beside the number. */
+    private void because(Context context) {
+        OnBench bench = desk.bench(context);
+        String id = Objects.requireNonNullElse(context.queryParam("of"), "");
+        if (bench.plan().becauses().find(id).isEmpty()) {
+            throw Refusal.notFound(
+                    "The plan has changed and this number is reckoned anew; open it again from its page.");
+        }
+        Reasons reasons = Reasons.of(bench.id(), bench.plan().becauses(), id);
+        if (Live.asked(context)) {
+            desk.answer(context, "reasons", reasons);
+        } else {
+            desk.answer(
+                    context,
+                    "because",
+                    new BecausePage(desk.frame(context, bench, "Because", ""), reasons, bench.address("plan")));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package hornwright.desk.web;
+
+import hornwright.bench.survey.GroupFinding;
+import hornwright.desk.units.Typed;
+import hornwright.desk.use.RecordFindings;
+import hornwright.desk.use.Saved;
+import hornwright.desk.web.view.Clocks;
+import hornwright.desk.web.view.Next;
+import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.SurveyPage;
+import hornwright.desk.web.view.SurveyRows;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** The survey by groups of keys: one material over all places of a kind in one stroke. */
+final class SurveyPages {
+    private static final int LONGEST_WORD = 80;
+
+    private final Desk desk;
+
+    SurveyPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/survey", context -> show(context, desk.bench(context), null, "", ""));
+        routes.post("/horn/{id}/survey", this::paint);
+    }
+
+    private void show(Context context, OnBench bench, @Nullable String faulty, String fault, String said) {
+        desk.answer(
+                context,
+                "survey",
+                new SurveyPage(
+                        desk.frame(context, bench, "Survey", "survey"),
+                        Next.of(bench),
+                        bench.id(),
+                        bench.history().seq(),
+                        new SurveyRows(bench).groups(faulty, fault),
+                        said,
+                        Desk.fresh()));
+    }
+
+    private void paint(Context context) {
+        OnBench bench = desk.bench(context);
+        String stroke = Desk.field(context, "stroke");
+        String fault = fault(context);
+        if (!fault.isEmpty()) {
+            context.status(422);
+            if (Live.asked(context)) {
+                answer(context, bench, stroke, fault, "");
+            } else {
+                show(context, bench, stroke, fault, "");
+            }
+            return;
+        }
+        Saved.Kept kept = Desk.kept(new RecordFindings(desk.shop())
+                .record(bench.id(), Desk.form(context), List.of(), List.of(finding(context))));
+        if (Live.asked(context)) {
+            answer(context, desk.bench(bench.id()), stroke, "", "saved " + Clocks.time(kept.at()));
+        } else {
+            Back.to(context, bench.address("survey") + "#" + stroke);
+        }
+    }
+
+    private void answer(Context context, OnBench bench, String stroke, String fault, String said) {
+        SurveyPage.Stroke painted = new SurveyRows(bench)
+                .groups(stroke, fault).stream()
+                        .flatMap(group -> group.strokes().stream())
+                        .filter(one -> one.id().equals(stroke))
+                        .findFirst()
+                        .orElseThrow(() -> Refusal.notFound("This horn has no such places."));
+        desk.answer(context, "stroke", new SurveyPage.Painted(bench.id(), bench.history().seq(), painted, said, Desk.fresh()));
+    }
+
+    private static String fault(Context context) {
+        String material = material(context);
+        if (material.isEmpty()) {
+            return "Choose what they are mostly made of, or type it.";
+        }
+        if (material.length() > LONGEST_WORD) {
+            return "A material is a word or two, at most 80 letters.";
+        }
+        if (!Desk.field(context, "missing").matches("\\d{0,3}")) {
+            return "How many are missing is a whole number like 2; leave it empty for none.";
+        }
+        return thickness(context) instanceof Typed.Unclear unclear ? unclear.sentence() : "";
+    }
+
+    private static GroupFinding finding(Context context) {
+        String missing = Desk.field(context, "missing");
+        return new GroupFinding(
+                Desk.field(context, "stroke"),
+                Desk.field(context, "group"),
+                Desk.field(context, "kind"),
+                material(context),
+                List.of(),
+                missing.isEmpty() ? 0 : Integer.parseInt(missing),
+                PlacePages.millimetres(thickness(context)));
+    }
+
+    private static Typed thickness(Context context) {
+        String typed = Desk.field(context, "thickness");
+        return typed.isEmpty() ? new Typed.Amount(BigDecimal.ZERO, "") : Units.length(context, typed);
+    }
+
+    private static String material(Context context) {
+        String other = Desk.field(context, "other");
+        return other.isEmpty() ? Objects.requireNonNullElse(context.formParam("material"), "").strip() : other;
+    }
+}
