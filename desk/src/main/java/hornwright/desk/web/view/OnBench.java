@@ -11,12 +11,24 @@ import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.PlannedPlace;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** One horn as a page sees it: the job with its edits, its keywork and the plan made from them. */
 public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, Plan plan) {
+    private static final Set<NumberName> OPENING = EnumSet.of(
+            NumberName.HEIGHT_BEFORE,
+            NumberName.HEIGHT_NOW,
+            NumberName.HEIGHT_TARGET,
+            NumberName.HEIGHT_CENTRE,
+            NumberName.HEIGHT_SETTLED,
+            NumberName.OFF_THE_LINE,
+            NumberName.CHANGE,
+            NumberName.RATIO);
+
 
     public String id() {
         return job.id();
@@ -42,11 +54,10 @@ public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, 
                 .findFirst();
     }
 
-    /** A number the plan has for a cup, wherever it hangs: at the cup's own places or at those of its key. */
+    /** A number the plan has for a cup: at its pad, or for how far it opens at the foot of its key. */
     public Optional<PlannedNumber> numberOf(Cup cup, NumberName name) {
-        return Stream.concat(
-                        keywork.placesOf(cup).stream(),
-                        keywork.placesOf(new Owner.OfKey(cup.key())).stream())
+        Stream<Place> ofKey = keywork.placesOf(new Owner.OfKey(cup.key())).stream();
+        return Stream.concat(padOf(cup).stream(), OPENING.contains(name) ? ofKey : Stream.empty())
                 .flatMap(place -> plan.number(place.id(), name).stream())
                 .findFirst();
     }

@@ -24,6 +24,16 @@ public record PlanPage(
         costs = List.copyOf(costs);
     }
 
+    private static final int FIRST = 10;
+
+    public List<Ask> firstAsks() {
+        return asks.subList(0, Math.min(FIRST, asks.size()));
+    }
+
+    public List<Ask> otherAsks() {
+        return asks.subList(Math.min(FIRST, asks.size()), asks.size());
+    }
+
     /** Something to know before going on. */
     public record Caution(String sort, String words) {}
 
