@@ -11,9 +11,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** A Chromium of the machine. It remembers everything a console said that a page should not say. */
 final class Browser implements AutoCloseable {
+    /** A form that is refused with a sentence is the program at work; browsers tell it to their console all the same. */
+    private static final Pattern REFUSED = Pattern.compile("status of (409|422) ");
+
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;
     private final List<String> complaints = new ArrayList<>();
@@ -55,7 +59,8 @@ final class Browser implements AutoCloseable {
         context.setDefaultTimeout(10_000);
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
-            if (List.of("error", "warning").contains(message.type())) {
+            if (List.of("error", "warning").contains(message.type())
+                    && !REFUSED.matcher(message.text()).find()) {
                 complaints.add(page.url() + ": " + message.text());
             }
         });

@@ -30,6 +30,11 @@ final class Program implements AutoCloseable {
     }
 
     static Program start(Path folder, String... options) throws IOException {
+        return startAt(0, folder, options);
+    }
+
+    /** On that port, as when somebody starts it again where it was. */
+    static Program startAt(int port, Path folder, String... options) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
@@ -40,14 +45,15 @@ final class Program implements AutoCloseable {
                 Main.class.getName(),
                 "serve",
                 "--port",
-                "0",
+                Integer.toString(port),
                 "--data",
                 folder.toString()));
         command.addAll(List.of(options));
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        BufferedReader out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        BufferedReader out =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         String address = out.readLine();
         if (address == null) {
             throw new IOException("the program ended before it told its address");

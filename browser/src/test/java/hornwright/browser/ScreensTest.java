@@ -53,7 +53,13 @@ final class ScreensTest {
                     if (width > size.width()) {
                         wide.add("%s at %d is %d wide".formatted(one.name(), size.width(), width));
                     }
-                    picture(page, "%s-%s-%s.png".formatted(one.name(), size.name(), theme.name().toLowerCase(java.util.Locale.ROOT)));
+                    picture(
+                            page,
+                            "%s-%s-%s.png"
+                                    .formatted(
+                                            one.name(),
+                                            size.name(),
+                                            theme.name().toLowerCase(java.util.Locale.ROOT)));
                 }
                 page.context().close();
             }

@@ -14,8 +14,14 @@ record Shown(Program program, String horn) {
         Program program = Program.start(folder, "--empty");
         String horn = program.newHorn("tarrant-loe-alto", "41207");
         Map<String, String> readings = new LinkedHashMap<>();
-        String[] cups = {"low-b-flat 48.75 48.52", "low-b 47.40 47.37", "low-c-sharp 39.65 39.71", "low-c 40.94 41.03",
-            "d 34.9 35.1", "e 33.0 33.1"};
+        String[] cups = {
+            "low-b-flat 48.75 48.52",
+            "low-b 47.40 47.37",
+            "low-c-sharp 39.65 39.71",
+            "low-c 40.94 41.03",
+            "d 34.9 35.1",
+            "e 33.0 33.1"
+        };
         for (String line : cups) {
             String[] parts = line.split(" ");
             readings.put("r/CUP_INSIDE/cup." + parts[0] + "/along the hinge", parts[1]);
@@ -29,8 +35,19 @@ record Shown(Program program, String horn) {
         program.newHorn("tarrant-loe-tenor", "18866");
         program.post(
                 "/stock",
-                Map.of("kind", "PAD", "material", "kid leather over woven wool felt", "diameter", "48.5", "thickness", "4.3", "count", "6"));
-        program.post("/stock", Map.of("kind", "CORK_SHEET", "material", "natural cork", "thickness", "1.6", "count", "2"));
+                Map.of(
+                        "kind",
+                        "PAD",
+                        "material",
+                        "kid leather over woven wool felt",
+                        "diameter",
+                        "48.5",
+                        "thickness",
+                        "4.3",
+                        "count",
+                        "6"));
+        program.post(
+                "/stock", Map.of("kind", "CORK_SHEET", "material", "natural cork", "thickness", "1.6", "count", "2"));
         return new Shown(program, horn);
     }
 

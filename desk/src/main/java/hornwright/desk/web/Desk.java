@@ -75,8 +75,11 @@ final class Desk {
     /** The frame of a page of a horn; {@code page} is the last word of its address. */
     Frame frame(Context context, OnBench bench, String title, String page) {
         long seq = bench.history().seq();
-        String line = "Edit %d, saved %s".formatted(seq, Clocks.day(bench.history().edits().getLast().at()))
-                + " at " + Clocks.time(bench.history().edits().getLast().at());
+        String line = "Edit %d, saved %s"
+                        .formatted(
+                                seq,
+                                Clocks.day(bench.history().edits().getLast().at())) + " at "
+                + Clocks.time(bench.history().edits().getLast().at());
         return frame(context, title + ", " + bench.name()).ofHorn(bench.name(), Tray.of(bench, page), line);
     }
 

@@ -66,8 +66,8 @@ final class HistoryPages {
         if (!edit.matches("\\d{1,15}")) {
             throw new Refusal(422, "Say which edit is to be taken back, by its number.");
         }
-        Saved.Kept kept = Desk.kept(
-                new Undo(desk.shop()).undoOfJob(bench.id(), Desk.form(context), Long.parseLong(edit)));
+        Saved.Kept kept =
+                Desk.kept(new Undo(desk.shop()).undoOfJob(bench.id(), Desk.form(context), Long.parseLong(edit)));
         Back.to(context, bench.address("history") + "#edit-" + kept.seq());
     }
 }

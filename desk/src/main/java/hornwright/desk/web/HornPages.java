@@ -36,7 +36,8 @@ final class HornPages {
         OnBench bench = desk.bench(context);
         Layer layer = Layer.named(context.queryParam("layer"));
         @Nullable String open = context.queryParam("place");
-        Optional<Place> place = open == null ? Optional.empty() : bench.keywork().places().find(open);
+        Optional<Place> place =
+                open == null ? Optional.empty() : bench.keywork().places().find(open);
         if (open != null && place.isEmpty()) {
             throw Refusal.notFound("This horn has no place \"%s\".".formatted(open));
         }
@@ -46,7 +47,8 @@ final class HornPages {
     private HornPage page(Context context, OnBench bench, Layer layer, Optional<Place> place) {
         HornRows rows = new HornRows(bench);
         @Nullable String open = place.map(Place::id).orElse(null);
-        @Nullable PlacePanel panel = place.map(one -> new PanelRows(bench).of(one, "", "", Desk.fresh()))
+        @Nullable
+        PlacePanel panel = place.map(one -> new PanelRows(bench).of(one, "", "", Desk.fresh()))
                 .orElse(null);
         return new HornPage(
                 desk.frame(context, bench, place.map(Place::display).orElse("The horn"), ""),
@@ -55,7 +57,9 @@ final class HornPages {
                 drawing(bench, layer),
                 layer.drawnAs(),
                 "%d places, %d cups. Take one in hand."
-                        .formatted(bench.keywork().places().size(), bench.keywork().cups().size()),
+                        .formatted(
+                                bench.keywork().places().size(),
+                                bench.keywork().cups().size()),
                 rows.layers(layer, open),
                 Legend.of(bench, layer),
                 rows.groups(layer, open),

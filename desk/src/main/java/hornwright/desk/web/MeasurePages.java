@@ -52,7 +52,9 @@ final class MeasurePages {
                         sheet.how(),
                         Units.of(context).symbol(),
                         Units.choices(context),
-                        sheet.columns().stream().map(MeasureSheet.Column::heading).toList(),
+                        sheet.columns().stream()
+                                .map(MeasureSheet.Column::heading)
+                                .toList(),
                         sheet.results().stream()
                                 .map(name -> OnBench.capital(name.label()))
                                 .toList(),
@@ -96,15 +98,16 @@ final class MeasurePages {
                     "measure-live",
                     MeasureLive.of(before, after, sheet(context), troubles, fieldNames(context), false));
         } else if (troubles.isEmpty()) {
-            Back.to(context, after.address("measure") + "?sheet=" + sheet(context).word());
+            Back.to(
+                    context,
+                    after.address("measure") + "?sheet=" + sheet(context).word());
         } else {
             context.status(422);
             show(context, after, troubles);
         }
     }
 
-    private String keep(
-            OnBench bench, ReadingForm field, Optional<Reading> before, Form form, LengthUnit usual) {
+    private String keep(OnBench bench, ReadingForm field, Optional<Reading> before, Form form, LengthUnit usual) {
         if (field.text().isEmpty()) {
             Desk.kept(new WithdrawReading(desk.shop())
                     .withdraw(bench.id(), form, before.orElseThrow().id(), "taken out of the grid"));
@@ -129,22 +132,18 @@ final class MeasurePages {
                 .filter(field -> !field.text().isEmpty())
                 .filter(field -> field.read(bench, Units.of(context)) instanceof ReadingForm.Outcome.Reads)
                 .map(field -> {
-                    ReadingForm.Outcome.Reads reads =
-                            (ReadingForm.Outcome.Reads) field.read(bench, Units.of(context));
-                    return desk.with(
-                            bench, desk.plans().ifRead(bench.job(), ReadingForm.ahead(reads.typed(), bench)));
+                    ReadingForm.Outcome.Reads reads = (ReadingForm.Outcome.Reads) field.read(bench, Units.of(context));
+                    return desk.with(bench, desk.plans().ifRead(bench.job(), ReadingForm.ahead(reads.typed(), bench)));
                 })
                 .orElse(bench);
-        desk.answer(
-                context,
-                "measure-live",
-                MeasureLive.of(bench, ahead, sheet(context), Map.of(), List.of(), true));
+        desk.answer(context, "measure-live", MeasureLive.of(bench, ahead, sheet(context), Map.of(), List.of(), true));
     }
 
     private static List<ReadingForm> fields(Context context) {
         return context.formParamMap().entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
-                .flatMap(entry -> ReadingForm.of(entry.getKey(), entry.getValue().getFirst()).stream())
+                .flatMap(
+                        entry -> ReadingForm.of(entry.getKey(), entry.getValue().getFirst()).stream())
                 .toList();
     }
 

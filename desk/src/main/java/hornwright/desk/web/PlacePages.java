@@ -53,7 +53,8 @@ final class PlacePages {
         String typed = Desk.field(context, "thickness");
         String other = Desk.field(context, "other");
         String material = other.isEmpty() ? Desk.field(context, "material") : other;
-        Typed thickness = typed.isEmpty() ? new Typed.Amount(java.math.BigDecimal.ZERO, "") : Units.length(context, typed);
+        Typed thickness =
+                typed.isEmpty() ? new Typed.Amount(java.math.BigDecimal.ZERO, "") : Units.length(context, typed);
         if (thickness instanceof Typed.Unclear unclear) {
             refused(context, bench, place, typed, unclear.sentence());
         } else if (material.length() > LONGEST_WORD) {

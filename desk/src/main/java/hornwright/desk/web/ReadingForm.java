@@ -48,7 +48,8 @@ record ReadingForm(String name, ReadingKind kind, String of, String point, Strin
         }
         return switch (unit == Unit.NEWTON ? Forces.read(text) : Lengths.read(text, usual)) {
             case Typed.Unclear unclear -> new Outcome.Unclear(unclear.sentence());
-            case Typed.Amount amount -> amount(bench, usual, unit, amount.value().doubleValue());
+            case Typed.Amount amount ->
+                amount(bench, usual, unit, amount.value().doubleValue());
         };
     }
 
@@ -58,8 +59,8 @@ record ReadingForm(String name, ReadingKind kind, String of, String point, Strin
         }
         Optional<String> question = Likely.question(text, value, MeasureGrid.expected(bench, kind, of));
         return question.<Outcome>map(Outcome.Unclear::new)
-                .orElseGet(() -> new Outcome.Reads(RecordReading.Typed.of(
-                        kind, of, point, new Observed.Amount(value, unit, null), raw(usual))));
+                .orElseGet(() -> new Outcome.Reads(
+                        RecordReading.Typed.of(kind, of, point, new Observed.Amount(value, unit, null), raw(usual))));
     }
 
     /** What was typed; a bare number in another unit than millimetres keeps the unit it was meant in. */

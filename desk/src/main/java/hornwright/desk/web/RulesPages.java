@@ -29,7 +29,10 @@ final class RulesPages {
         desk.answer(
                 context,
                 "rules",
-                new RulesPage(desk.frame(context, "Rules"), RuleRows.of(rules, faulty, typed, fault), desk.shop().house().seq()));
+                new RulesPage(
+                        desk.frame(context, "Rules"),
+                        RuleRows.of(rules, faulty, typed, fault),
+                        desk.shop().house().seq()));
     }
 
     private void set(Context context) {
@@ -57,8 +60,7 @@ final class RulesPages {
                     id,
                     typed,
                     "It must lie between %s and %s %s; this reads %s."
-                            .formatted(
-                                    Written.exact(rule.least()), Written.exact(rule.most()), rule.unit(), typed));
+                            .formatted(Written.exact(rule.least()), Written.exact(rule.most()), rule.unit(), typed));
             return;
         }
         done(context, id, new SetRule(desk.shop()).set(Desk.form(context), id, value));

@@ -38,7 +38,8 @@ final class ShelfPages {
     }
 
     private void show(Context context, String pattern, String serial, String complaint, String fault) {
-        String sought = Objects.requireNonNullElse(context.queryParam("find"), "").strip();
+        String sought =
+                Objects.requireNonNullElse(context.queryParam("find"), "").strip();
         Shelf shelf = new Shelf(desk.shop());
         List<Card> cards = sought.isEmpty() ? shelf.all() : shelf.find(sought);
         List<ShelfPage.Stand> stands =
@@ -142,15 +143,15 @@ final class ShelfPages {
                 .map(Keyworks::named)
                 .map(keywork -> new PlacePanel.Option(
                         keywork.id(),
-                        keywork.maker() + " " + keywork.voice().word(),
+                        keywork.maker() + " " + keywork.name(),
                         keywork.id().equals(chosen)))
                 .toList();
     }
 
     private static List<PlacePanel.Option> uses(String chosen) {
         return Stream.of(AgreedUse.values())
-                .map(use -> new PlacePanel.Option(
-                        use.name(), use.word(), use.name().equals(chosen)))
+                .map(use ->
+                        new PlacePanel.Option(use.name(), use.word(), use.name().equals(chosen)))
                 .toList();
     }
 }

@@ -145,7 +145,8 @@ final class StockPages {
                 faults.add(OnBench.capital(name) + ": " + unclear.sentence());
                 yield null;
             }
-            case Typed.Amount amount when amount.value().signum() <= 0 -> {
+            case Typed.Amount amount
+            when amount.value().signum() <= 0 -> {
                 faults.add("A " + name + " is more than 0, like 4.5.");
                 yield null;
             }

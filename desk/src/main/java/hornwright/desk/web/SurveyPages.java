@@ -74,7 +74,10 @@ final class SurveyPages {
                         .filter(one -> one.id().equals(stroke))
                         .findFirst()
                         .orElseThrow(() -> Refusal.notFound("This horn has no such places."));
-        desk.answer(context, "stroke", new SurveyPage.Painted(bench.id(), bench.history().seq(), painted, said, Desk.fresh()));
+        desk.answer(
+                context,
+                "stroke",
+                new SurveyPage.Painted(bench.id(), bench.history().seq(), painted, said, Desk.fresh()));
     }
 
     private static String fault(Context context) {
@@ -110,6 +113,8 @@ final class SurveyPages {
 
     private static String material(Context context) {
         String other = Desk.field(context, "other");
-        return other.isEmpty() ? Objects.requireNonNullElse(context.formParam("material"), "").strip() : other;
+        return other.isEmpty()
+                ? Objects.requireNonNullElse(context.formParam("material"), "").strip()
+                : other;
     }
 }

@@ -33,8 +33,6 @@ public record Figure(
     private static String window(PlannedNumber number) {
         Double low = number.low();
         Double high = number.high();
-        return low == null || high == null
-                ? ""
-                : Written.value(low, 0.05) + " to " + Written.value(high, 0.05);
+        return low == null || high == null ? "" : Written.value(low, 0.05) + " to " + Written.value(high, 0.05);
     }
 }

@@ -19,5 +19,6 @@ public record HistoryPage(Frame frame, Next next, String horn, String said, List
      * @param why why it cannot be undone now, or that it is undone
      * @param key the key of that undo
      */
-    public record Line(long seq, String time, String who, String words, boolean undone, String undo, String why, String key) {}
+    public record Line(
+            long seq, String time, String who, String words, boolean undone, String undo, String why, String key) {}
 }

@@ -24,8 +24,8 @@ public final class HornRows {
         List<HornPage.Line> tube = new ArrayList<>();
         for (Place place : bench.keywork().places()) {
             Optional<KeyGroup> group = bench.keywork().groupOf(place);
-            List<HornPage.Line> lines =
-                    group.map(of -> byGroup.computeIfAbsent(of, none -> new ArrayList<>())).orElse(tube);
+            List<HornPage.Line> lines = group.map(of -> byGroup.computeIfAbsent(of, none -> new ArrayList<>()))
+                    .orElse(tube);
             lines.add(line(layer, place, open));
         }
         List<HornPage.Group> groups = new ArrayList<>();
@@ -37,8 +37,7 @@ public final class HornRows {
     public List<HornPage.LayerChoice> layers(Layer current, @Nullable String open) {
         List<HornPage.LayerChoice> choices = new ArrayList<>();
         for (Layer layer : Layer.values()) {
-            choices.add(new HornPage.LayerChoice(
-                    layer.word(), layer.label(), address(layer, open), layer == current));
+            choices.add(new HornPage.LayerChoice(layer.word(), layer.label(), address(layer, open), layer == current));
         }
         return choices;
     }

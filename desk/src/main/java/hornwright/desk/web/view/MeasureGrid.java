@@ -56,7 +56,8 @@ public final class MeasureGrid {
         return Stream.of(MeasureSheet.values())
                 .map(sheet -> {
                     MeasureGrid grid = new MeasureGrid(bench, sheet, Map.of());
-                    long all = Subjects.of(bench, sheet).size() * (long) sheet.columns().size();
+                    long all = Subjects.of(bench, sheet).size()
+                            * (long) sheet.columns().size();
                     return new MeasurePage.Tab(
                             sheet.title(),
                             bench.address("measure") + "?sheet=" + sheet.word(),
@@ -97,7 +98,8 @@ public final class MeasureGrid {
         String name = "r/%s/%s/%s".formatted(column.kind().name(), subject.id(), column.point());
         Optional<Reading> reading = reading(subject.id(), column);
         Typing typing = typings.get(name);
-        String text = typing != null ? typing.text() : reading.map(MeasureGrid::typed).orElse("");
+        String text =
+                typing != null ? typing.text() : reading.map(MeasureGrid::typed).orElse("");
         boolean first = !placed[0] && (typing != null || text.isEmpty());
         placed[0] |= first;
         return new MeasurePage.Cell(

@@ -49,7 +49,14 @@ public record MeasurePage(
      * @param fault what is wrong with it; empty when nothing is
      */
     public record Cell(
-            String id, String name, String label, String typed, String said, String remark, String fault, boolean first) {}
+            String id,
+            String name,
+            String label,
+            String typed,
+            String said,
+            String remark,
+            String fault,
+            boolean first) {}
 
     /** What the plan makes of the row; with no figure, the words say what it waits for. */
     public record Outcome(String id, String label, List<Figure> figures, String words) {}

@@ -29,7 +29,6 @@ public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, 
             NumberName.CHANGE,
             NumberName.RATIO);
 
-
     public String id() {
         return job.id();
     }

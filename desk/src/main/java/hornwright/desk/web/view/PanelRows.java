@@ -40,8 +40,8 @@ public final class PanelRows {
                 planned.why(),
                 Objects.requireNonNullElse(planned.provisional(), ""),
                 planned.numbers().entrySet().stream()
-                        .map(entry ->
-                                Figure.of(bench.id(), OnBench.capital(entry.getKey().label()), entry.getValue()))
+                        .map(entry -> Figure.of(
+                                bench.id(), OnBench.capital(entry.getKey().label()), entry.getValue()))
                         .toList(),
                 planned.choices().stream().map(this::thickness).toList(),
                 counsel,
@@ -83,7 +83,9 @@ public final class PanelRows {
     private static PlacePanel.Counsel counsel(Advice advice) {
         return new PlacePanel.Counsel(
                 advice.words(),
-                advice.cautions().stream().flatMap(hazard -> hazard.cautions().stream()).toList(),
+                advice.cautions().stream()
+                        .flatMap(hazard -> hazard.cautions().stream())
+                        .toList(),
                 advice.recheck());
     }
 
@@ -98,9 +100,7 @@ public final class PanelRows {
                         .toList(),
                 Stream.of(Condition.values())
                         .map(condition -> new PlacePanel.Option(
-                                condition.name(),
-                                condition.word(),
-                                found != null && found.condition() == condition))
+                                condition.name(), condition.word(), found != null && found.condition() == condition))
                         .toList(),
                 Stream.of(Originality.values())
                         .map(origin -> new PlacePanel.Option(

@@ -33,8 +33,7 @@ public final class PlanRows {
                 frame,
                 Next.of(bench),
                 bench.plan().warnings().stream()
-                        .map(warning ->
-                                new PlanPage.Caution(warning.sort().word(), warning.words()))
+                        .map(warning -> new PlanPage.Caution(warning.sort().word(), warning.words()))
                         .toList(),
                 bench.keywork().cups().stream().map(this::pad).toList(),
                 bench.plan().cuts().stream().map(this::cut).toList(),
@@ -62,9 +61,7 @@ public final class PlanRows {
     }
 
     private List<Figure> figures(Cup cup, NumberName name) {
-        return bench.numberOf(cup, name)
-                .map(number -> Figure.of(bench.id(), name.label(), number))
-                .stream()
+        return bench.numberOf(cup, name).map(number -> Figure.of(bench.id(), name.label(), number)).stream()
                 .toList();
     }
 

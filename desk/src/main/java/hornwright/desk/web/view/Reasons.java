@@ -22,7 +22,9 @@ public record Reasons(String rule, String ground, List<Term> terms) {
         return new Reasons(
                 because.rule(),
                 because instanceof Because.Leaf leaf ? leaf.kind() : "",
-                because.inputs().stream().map(input -> term(horn, becauses, input)).toList());
+                because.inputs().stream()
+                        .map(input -> term(horn, becauses, input))
+                        .toList());
     }
 
     private static Term term(String horn, Becauses becauses, Because.Input input) {

@@ -16,5 +16,13 @@ public record RulesPage(Frame frame, List<Group> groups, long seq) {
 
     /** @param own whether the shop has set it, so that it can be put back */
     public record Line(
-            String id, String says, String value, String unit, String label, String range, boolean own, String fault, String key) {}
+            String id,
+            String says,
+            String value,
+            String unit,
+            String label,
+            String range,
+            boolean own,
+            String fault,
+            String key) {}
 }

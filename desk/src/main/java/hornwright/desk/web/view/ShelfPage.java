@@ -9,7 +9,15 @@ public record ShelfPage(Frame frame, String lead, String sought, List<Stand> hor
     }
 
     /** A horn standing on the board with its tag. */
-    public record Stand(String address, String serial, String maker, String owner, String stage, String fact, String todo, Miniature figure) {}
+    public record Stand(
+            String address,
+            String serial,
+            String maker,
+            String owner,
+            String stage,
+            String fact,
+            String todo,
+            Miniature figure) {}
 
     /** The form that puts a horn on the shelf; only the pattern is required. */
     public record NewHorn(

@@ -37,7 +37,8 @@ public final class Showings {
     }
 
     private static Shown asBuilt(Place place, Optional<PlannedPlace> planned) {
-        String material = planned.map(known -> known.asBuilt().material()).orElse(place.asBuilt().material());
+        String material = planned.map(known -> known.asBuilt().material())
+                .orElse(place.asBuilt().material());
         String says = planned.map(known -> known.asBuilt().says()).orElse("pattern");
         return material == null
                 ? new Shown("", new State("missing", "not known"))
@@ -53,8 +54,7 @@ public final class Showings {
             return new Shown(material, new State("missing", found.condition().word()));
         }
         return new Shown(
-                material,
-                new State("found", found.condition().word() + (found.byGroup() ? ", by its group" : "")));
+                material, new State("found", found.condition().word() + (found.byGroup() ? ", by its group" : "")));
     }
 
     private static Shown planned(PlannedPlace planned) {
@@ -66,8 +66,7 @@ public final class Showings {
         String material = planned.map(PlannedPlace::material).orElse("");
         StepState state = worst.get(place.belongsTo().id());
         return new Shown(
-                material == null ? "" : material,
-                state == null ? new State("missing", "no step") : State.of(state));
+                material == null ? "" : material, state == null ? new State("missing", "no step") : State.of(state));
     }
 
     /** Recheck outranks open, open outranks done. */

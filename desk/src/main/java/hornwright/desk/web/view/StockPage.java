@@ -4,7 +4,13 @@ import java.util.List;
 
 /** The shelf of goods. Question: what lies there, and how many? */
 public record StockPage(
-        Frame frame, List<Kind> kinds, List<PlacePanel.Option> choices, Entry entry, String said, long seq, String fresh) {
+        Frame frame,
+        List<Kind> kinds,
+        List<PlacePanel.Option> choices,
+        Entry entry,
+        String said,
+        long seq,
+        String fresh) {
     public StockPage {
         kinds = List.copyOf(kinds);
         choices = List.copyOf(choices);
@@ -22,7 +28,13 @@ public record StockPage(
 
     /** What stands in the form for a new line, with what is wrong with it. */
     public record Entry(
-            String kind, String material, String diameter, String thickness, String count, String price, List<String> faults) {
+            String kind,
+            String material,
+            String diameter,
+            String thickness,
+            String count,
+            String price,
+            List<String> faults) {
         public static final Entry EMPTY = new Entry("", "", "", "", "", "", List.of());
 
         public Entry {

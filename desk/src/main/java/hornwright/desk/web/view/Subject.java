@@ -12,4 +12,5 @@ import org.jspecify.annotations.Nullable;
  * @param id of the cup, hole, key or place that is measured
  * @param shownAt the place whose page the name leads to; null when it has none
  */
-record Subject(String id, String name, @Nullable String shownAt, Function<NumberName, Optional<PlannedNumber>> number) {}
+record Subject(
+        String id, String name, @Nullable String shownAt, Function<NumberName, Optional<PlannedNumber>> number) {}

@@ -12,8 +12,8 @@ import java.util.Set;
 
 /** Finds the subjects of a sheet on one horn. */
 final class Subjects {
-    private static final Set<PlaceKind> CORK_AND_FELT = EnumSet.of(
-            PlaceKind.FOOT, PlaceKind.BUMPER, PlaceKind.GUARD, PlaceKind.LINK, PlaceKind.UPPER_STOP);
+    private static final Set<PlaceKind> CORK_AND_FELT =
+            EnumSet.of(PlaceKind.FOOT, PlaceKind.BUMPER, PlaceKind.GUARD, PlaceKind.LINK, PlaceKind.UPPER_STOP);
 
     private Subjects() {}
 

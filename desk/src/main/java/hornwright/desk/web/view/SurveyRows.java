@@ -22,7 +22,10 @@ public final class SurveyRows {
 
     public SurveyRows(OnBench bench) {
         this.bench = bench;
-        bench.job().findings().groups().forEach(finding -> found.put(finding.group() + "." + finding.placeKind(), finding));
+        bench.job()
+                .findings()
+                .groups()
+                .forEach(finding -> found.put(finding.group() + "." + finding.placeKind(), finding));
     }
 
     /** @param fault what is wrong with the stroke of that id; null when nothing is */
@@ -57,8 +60,7 @@ public final class SurveyRows {
         return new SurveyPage.Group(word, title, "%d of %d looked at".formatted(seen, strokes.size()), strokes);
     }
 
-    private SurveyPage.Stroke stroke(
-            String group, PlaceKind kind, int count, @Nullable String faulty, String fault) {
+    private SurveyPage.Stroke stroke(String group, PlaceKind kind, int count, @Nullable String faulty, String fault) {
         GroupFinding finding = found.get(group + "." + kind.word());
         String mostly = finding == null ? "" : finding.mostly();
         String id = "stroke-" + MeasurePage.plain(group + "-" + kind.word());

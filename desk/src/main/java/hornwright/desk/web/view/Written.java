@@ -18,7 +18,8 @@ public final class Written {
 
     /** Up to two decimals without trailing zeros. */
     public static String plain(double value) {
-        BigDecimal shortest = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal shortest =
+                BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
         return signed(shortest.scale() < 0 ? shortest.setScale(0).toPlainString() : shortest.toPlainString());
     }
 
@@ -33,7 +34,9 @@ public final class Written {
     }
 
     private static String rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     private static String signed(String text) {
