@@ -6,7 +6,6 @@ final class PlainSeat {
     private static final int HALVINGS = 40;
 
     private final double radius;
-    private final double arm;
     private final double stiffness;
     private final double torque;
     private final double[] lever = new double[GRID];
@@ -14,7 +13,6 @@ final class PlainSeat {
 
     PlainSeat(double radius, double arm, double stiffness, double torque) {
         this.radius = radius;
-        this.arm = arm;
         this.stiffness = stiffness;
         this.torque = torque;
         for (int i = 0; i < GRID; i++) {
