@@ -49,7 +49,7 @@ final class Geometry {
 
     /** A spot of the tube near the rod of a key. */
     Spot byKey(Key key, Position at) {
-        return sheet.spot(at.atMm(), wrapping.byKey(key, at.angleDeg()));
+        return sheet.spot(at.atMm(), wrapping.byKey(key, at));
     }
 
     /** The spot of the hinge of a key nearest to a spot along the tube. */
@@ -95,6 +95,10 @@ final class Geometry {
         };
     }
 
+    double angle(Key key, Position at) {
+        return wrapping.byKey(key, at);
+    }
+
     double pearlRadius(Touch touch) {
         return touch.armMm() < 15 ? 6.4 : 8.6;
     }
@@ -116,8 +120,12 @@ final class Geometry {
     }
 
     private Spot overHinge(Key key, Touch touch) {
+        Rod rod = keywork.rodOf(key);
+        if (touch.at().atMm() < rod.fromMm() || touch.at().atMm() > rod.toMm()) {
+            return byKey(key, touch.at());
+        }
         double hinge = wrapping.rod(key.rod());
-        double reach = wrapping.byKey(key, touch.at().angleDeg()) - hinge;
+        double reach = wrapping.byKey(key, touch.at()) - hinge;
         return sheet.spot(touch.at().atMm(), hinge - reach);
     }
 

@@ -31,6 +31,8 @@ enum Ink {
     HIT("hit", "none", "none", 0),
     TOKEN_BACK("token-back", "#ffffff", "#111111", 0.6),
     TOKEN("token", "none", "#111111", 2),
+    BODY("body-wall", "none", "#111111", 3),
+    GHOST("ghost", "none", "#777777", 0.9),
     LEADER("leader", "none", "#777777", 0.7);
 
     private final String css;
@@ -65,6 +67,7 @@ enum Ink {
         return switch (this) {
             case FRONT -> " stroke-dasharray=\"18 4 3 4\"";
             case SEAT -> " stroke-dasharray=\"3 2\"";
+            case GHOST -> " stroke-dasharray=\"5 3\"";
             case CROSSING -> " stroke-dasharray=\"2 4\"";
             default -> "";
         };

@@ -7,6 +7,7 @@ import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Link;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.PlaceKind;
+import hornwright.bench.horn.Position;
 import hornwright.bench.horn.Rod;
 import hornwright.bench.horn.Touch;
 import hornwright.bench.horn.TouchKind;
@@ -118,7 +119,13 @@ final class KeyFigures {
             marks.addAll(Brass.leaf(root, tip, 15));
             return marks;
         }
-        marks.add(Brass.arm(from, at, 6, 4.6, 0));
+        double angle = geometry.angle(key, touch.at());
+        double rod = geometry.rodAngle(geometry.keywork().rodOf(key));
+        if (Math.abs(angle - rod) > 180) {
+            marks.addAll(over(key, touch.at(), angle, at));
+        } else {
+            marks.add(Brass.arm(from, at, 6, 4.6, 0));
+        }
         marks.addAll(plate(key, touch, at));
         return marks;
     }
@@ -152,7 +159,7 @@ final class KeyFigures {
         marks.add(Brass.slab(Ink.TOUCH, at, width, height, Math.min(corner, width / 2.2), 0));
         Matcher note = NOTE.matcher(key.name().display());
         if (note.find()) {
-            marks.add(new Words("on-touch", note.group(1), at.plus(0, 3.4), 9.5));
+            marks.add(Words.centred(Mark.Type.ON_TOUCH, note.group(1), at.plus(0, 3.4), 9.5));
         }
         return marks;
     }
@@ -162,22 +169,22 @@ final class KeyFigures {
         Key driver = geometry.keywork().keys().get(link.driver());
         Key follower = geometry.keywork().keys().get(link.follower());
         Spot meet = geometry.byKey(driver, link.at());
-        List<Mark> marks =
-                new ArrayList<>(reach(geometry.hinge(driver, link.at().atMm()), meet));
-        Rod rod = geometry.keywork().rodOf(follower);
-        double there = geometry.rodAngle(rod);
-        double here = Wrapping.near(
-                link.at().angleDeg(), geometry.rodAngle(geometry.keywork().rodOf(driver)));
-        double turn = Wrapping.near(there, here) - there;
-        Spot hinge = geometry.hinge(follower, link.at().atMm());
-        if (Math.abs(turn) < 1) {
-            marks.addAll(reach(hinge, meet));
-        } else {
-            double at = Math.clamp(link.at().atMm(), rod.fromMm(), rod.toMm());
-            marks.add(crossing(link.at().atMm(), here, at, there + turn));
-            marks.add(crossing(at, there, link.at().atMm(), here - turn));
-        }
+        double here = geometry.angle(driver, link.at());
+        List<Mark> marks = new ArrayList<>(over(driver, link.at(), here, meet));
+        marks.addAll(over(follower, link.at(), here, meet));
         return marks;
+    }
+
+    /** From the hinge of a key to a spot: the near way as an arm, the way round the back as two broken ends. */
+    private List<Mark> over(Key key, Position at, double met, Spot to) {
+        Rod rod = geometry.keywork().rodOf(key);
+        double there = geometry.rodAngle(rod);
+        double turn = Wrapping.near(there, met) - there;
+        if (Math.abs(turn) < 1) {
+            return reach(geometry.hinge(key, at.atMm()), to);
+        }
+        double hinge = Math.clamp(at.atMm(), rod.fromMm(), rod.toMm());
+        return List.of(crossing(at.atMm(), met, hinge, there + turn), crossing(hinge, there, at.atMm(), met - turn));
     }
 
     /** The part of a line round the back that lies on this side of the cut. */

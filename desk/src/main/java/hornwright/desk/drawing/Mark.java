@@ -14,6 +14,13 @@ sealed interface Mark {
         }
     }
 
+    /** What stays upright about a spot when the sheet is turned to stand. */
+    record Upright(Spot pivot, List<Mark> marks) implements Mark {
+        public Upright {
+            marks = List.copyOf(marks);
+        }
+    }
+
     /** A place that can be pointed at. The token stands there when the layer shows how the work stands. */
     record Handle(Place place, List<Mark> marks, Spot token) implements Mark {
         public Handle {
@@ -21,6 +28,34 @@ sealed interface Mark {
         }
     }
 
-    /** Words on a touch or in the margin of the sheet. */
-    record Words(String name, String text, Spot at, double size) implements Mark {}
+    /** Words on a touch, on the bell or in a margin; the spot is on the base line, where {@code align} says. */
+    record Words(Type type, String text, Spot at, double size, PrintWord.Align align) implements Mark {
+        static Words centred(Type type, String text, Spot at, double size) {
+            return new Words(type, text, at, size, PrintWord.Align.MIDDLE);
+        }
+    }
+
+    /** What words are. */
+    enum Type {
+        ON_TOUCH("on-touch", PrintWord.Face.PLAIN),
+        ENGRAVED("engraved", PrintWord.Face.ENGRAVED),
+        NAME("lbl", PrintWord.Face.STRONG),
+        FIGURE("lbl-figure", PrintWord.Face.PLAIN);
+
+        private final String css;
+        private final PrintWord.Face face;
+
+        Type(String css, PrintWord.Face face) {
+            this.css = css;
+            this.face = face;
+        }
+
+        String css() {
+            return css;
+        }
+
+        PrintWord.Face face() {
+            return face;
+        }
+    }
 }

@@ -180,12 +180,13 @@ final class PartFigures {
         String sprays = ("M%s %sc-22 -18 -22 -56 -4 -78c-3 18 2 26 10 32c-12 2 -14 14 -6 22"
                         + "M%s %sc20 -18 22 -56 4 -78c3 18 -2 26 -10 32c12 2 14 14 6 22")
                 .formatted(Text.n(c.x() - 52), Text.n(c.y() + 44), Text.n(c.x() + 52), Text.n(c.y() + 44));
-        return PlaceFigures.handle(
-                place,
-                c.plus(0, 44),
-                Brass.slab(Ink.HIT, c, 130, 90, 8, 0),
-                Brass.path(Ink.ENGRAVING, waves + quay + gulls + sprays),
-                new Mark.Words("engraved", geometry.keywork().maker(), c.plus(0, 58), 15));
+        Mark drawing = new Mark.Upright(
+                c,
+                List.of(
+                        Brass.path(Ink.ENGRAVING, waves + quay + gulls + sprays),
+                        Mark.Words.centred(
+                                Mark.Type.ENGRAVED, geometry.keywork().maker(), c.plus(0, 58), 15)));
+        return PlaceFigures.handle(place, c.plus(0, 44), Brass.slab(Ink.HIT, c, 130, 130, 8, 0), drawing);
     }
 
     private static Handle stamp(Place place, Spot at) {

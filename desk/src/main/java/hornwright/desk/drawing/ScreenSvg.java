@@ -10,35 +10,59 @@ import java.util.Set;
  * The page chooses the layer with data-layer and turns the sheet upright with a class.
  */
 final class ScreenSvg {
-    private final UnrolledHorn horn;
     private final Showing showing;
+    private final String prefix;
     private final StringBuilder out = new StringBuilder();
     private final Set<Stuff> used = EnumSet.noneOf(Stuff.class);
 
-    ScreenSvg(UnrolledHorn horn, Showing showing) {
-        this.horn = horn;
+    /**
+     * @param prefix of ids, so that two drawings may stand on one page
+     */
+    ScreenSvg(Showing showing, String prefix) {
         this.showing = showing;
+        this.prefix = prefix;
     }
 
-    String svg() {
+    String unrolled(UnrolledHorn horn) {
         horn.marks().forEach(this::put);
         labels("lying", horn.lyingLabels());
         labels("upright", horn.uprightLabels());
+        return svg("unrolled", "The horn unrolled, neck to bell", new Box(0, 0, Sheet.WIDTH, Sheet.HEIGHT));
+    }
+
+    String figure(String name, String says, Box box, List<Mark> marks) {
+        marks.forEach(this::put);
+        return svg(name, says, box);
+    }
+
+    private String svg(String name, String says, Box box) {
         String body = out.toString();
-        return ("<svg class=\"unrolled\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"group\""
-                        + " aria-label=\"The horn unrolled, neck to bell\">%s%s</svg>\n")
-                .formatted(Text.n(Sheet.WIDTH), Text.n(Sheet.HEIGHT), defs(), body);
+        return ("<svg class=\"%s\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"%s %s %s %s\" role=\"group\""
+                        + " aria-label=\"%s\">%s%s</svg>\n")
+                .formatted(
+                        name,
+                        Text.n(box.left()),
+                        Text.n(box.top()),
+                        Text.n(box.right() - box.left()),
+                        Text.n(box.bottom() - box.top()),
+                        Text.escaped(says),
+                        defs(),
+                        body);
     }
 
     private String defs() {
         StringBuilder defs = new StringBuilder("<defs>");
-        used.forEach(stuff -> defs.append(stuff.screenPattern("horn-" + stuff.word())));
-        defs.append("<pattern id=\"horn-hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"")
+        used.forEach(stuff -> defs.append(stuff.screenPattern(prefix + stuff.word())));
+        defs.append("<pattern id=\"")
+                .append(prefix)
+                .append("hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"")
                 .append(" patternTransform=\"rotate(45)\"><rect class=\"g-stale\" width=\"5\" height=\"5\"/>")
                 .append("<path class=\"k-stale\" d=\"M0 0V5\"/></pattern>");
         for (Standing standing : Standing.values()) {
             if (standing.hasToken()) {
-                defs.append("<g id=\"horn-is-")
+                defs.append("<g id=\"")
+                        .append(prefix)
+                        .append("is-")
                         .append(standing.word())
                         .append("\"><circle class=\"i-back\" r=\"7.6\"/>");
                 defs.append("<path class=\"i-line\" d=\"")
@@ -57,8 +81,14 @@ final class ScreenSvg {
                 marks.forEach(this::put);
                 out.append("</g>\n");
             }
+            case Mark.Upright(Spot pivot, List<Mark> marks) -> {
+                out.append("<g class=\"stays-upright\">");
+                marks.forEach(this::put);
+                out.append("</g>");
+            }
             case Mark.Handle handle -> handle(handle);
-            case Mark.Words(String name, String text, Spot at, double size) -> words(name, text, at);
+            case Mark.Words words ->
+                words(words.type().css() + " " + words.align().anchor(), words.text(), words.at());
         }
     }
 
@@ -76,17 +106,23 @@ final class ScreenSvg {
                 .formatted(name, Text.n(at.x()), Text.n(at.y()), Text.escaped(text)));
     }
 
+    /** Ids of the unrolled horn begin with at-, so that a page may point at a place. */
+    private String idStart() {
+        return prefix.equals("horn-") ? "at-" : prefix + "at-";
+    }
+
     private void handle(Mark.Handle handle) {
         Place place = handle.place();
         Showing.Shown shown = showing.of(place);
         Stuff stuff = Stuff.of(shown.material());
         String name = Text.escaped(place.display() + ", " + shown.material() + ", "
                 + shown.standing().spoken());
-        out.append(("<g class=\"place p-%s m-%s\" id=\"at-%s\" data-place=\"%s\" data-state=\"%s\" role=\"button\""
+        out.append(("<g class=\"place p-%s m-%s\" id=\"%s%s\" data-place=\"%s\" data-state=\"%s\" role=\"button\""
                         + " tabindex=\"0\" aria-label=\"%s\"><title>%s</title>")
                 .formatted(
                         place.kind().word(),
                         stuff.word(),
+                        idStart(),
                         place.id(),
                         place.id(),
                         shown.standing().word(),
@@ -95,7 +131,7 @@ final class ScreenSvg {
         String fill = "";
         if (stuff.patterned()) {
             used.add(stuff);
-            fill = " fill=\"url(#horn-" + stuff.word() + ")\"";
+            fill = " fill=\"url(#" + prefix + stuff.word() + ")\"";
         }
         for (Mark mark : handle.marks()) {
             if (mark instanceof Mark.Shape(Ink ink, Outline outline)) {
@@ -105,8 +141,9 @@ final class ScreenSvg {
             }
         }
         if (shown.standing().hasToken()) {
-            out.append("<use class=\"token\" href=\"#horn-is-%s\" x=\"%s\" y=\"%s\"/>"
+            out.append("<use class=\"token\" href=\"#%sis-%s\" x=\"%s\" y=\"%s\"/>"
                     .formatted(
+                            prefix,
                             shown.standing().word(),
                             Text.n(handle.token().x()),
                             Text.n(handle.token().y())));

@@ -4,6 +4,7 @@ import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.Touch;
 import hornwright.bench.horn.TouchKind;
 import hornwright.desk.drawing.Mark.Group;
 import hornwright.desk.drawing.PlaceFigures.Level;
@@ -43,22 +44,27 @@ public final class UnrolledHorn {
         List<Mark> under = new ArrayList<>();
         keywork.links().forEach(link -> under.addAll(keys.link(link)));
         keywork.rods().forEach(rod -> under.addAll(keys.rod(rod)));
-        keywork.keys().where(UnrolledHorn::reachesOver).forEach(key -> under.addAll(keys.touch(key)));
+        keywork.keys().where(key -> reachesOver(geometry, key)).forEach(key -> under.addAll(keys.touch(key)));
         all.add(new Group("keys", under));
         all.add(new Group("guards", handles(keywork, places, Level.GUARD)));
         all.add(new Group("cups", handles(keywork, places, Level.CUP)));
         List<Mark> over = new ArrayList<>();
         keywork.keys().forEach(key -> over.addAll(keys.tails(key)));
         keywork.cups().forEach(cup -> over.addAll(keys.cupArm(cup)));
-        keywork.keys().where(key -> !reachesOver(key)).forEach(key -> over.addAll(keys.touch(key)));
+        keywork.keys().where(key -> !reachesOver(geometry, key)).forEach(key -> over.addAll(keys.touch(key)));
         all.add(new Group("keys", over));
         all.add(new Group("slips", handles(keywork, places, Level.KEY)));
         return all;
     }
 
     /** A long lever passes under the cups of its neighbours, so that every pad is seen. */
-    private static boolean reachesOver(Key key) {
-        return key.touch() != null && key.touch().kind() == TouchKind.LEVER;
+    private static boolean reachesOver(Geometry geometry, Key key) {
+        Touch touch = key.touch();
+        if (touch == null) {
+            return false;
+        }
+        double far = geometry.hinge(key, touch.at().atMm()).distance(geometry.touch(key, touch));
+        return touch.kind() == TouchKind.LEVER || far > 150;
     }
 
     private static List<Mark> handles(Keywork keywork, PlaceFigures figures, Level level) {
@@ -73,6 +79,10 @@ public final class UnrolledHorn {
 
     List<Mark> marks() {
         return marks;
+    }
+
+    Keywork keywork() {
+        return geometry.keywork();
     }
 
     public Sheet sheet() {
@@ -99,8 +109,26 @@ public final class UnrolledHorn {
         return upright;
     }
 
+    /** The drawing for paper, standing, its cups named beside them. */
+    public Print print(Showing showing, double heightMm) {
+        double unitsPerMm = Sheet.WIDTH / heightMm;
+        PrintSvg print = new PrintSvg(showing, "horn-", Sheet.HEIGHT, unitsPerMm, true, new Spot(0, 0));
+        print.draw(marks);
+        for (Label label : upright) {
+            if (label.far()) {
+                print.add(
+                        Ink.LEADER,
+                        new Outline.Path("M" + Text.at(print.turned(label.leader())) + "L"
+                                + Text.at(print.turned(label.centre()))));
+            }
+            Spot base = print.turned(label.centre()).plus(0, label.size() * 0.35);
+            print.say(Mark.Type.NAME, label.text(), base, label.size(), PrintWord.Align.MIDDLE);
+        }
+        return print.print(Sheet.HEIGHT, Sheet.WIDTH, "The horn unrolled, neck at the top, seen from in front");
+    }
+
     /** The drawing for a page. */
     public String screen(Showing showing) {
-        return new ScreenSvg(this, showing).svg();
+        return new ScreenSvg(showing, "horn-").unrolled(this);
     }
 }

@@ -5,6 +5,7 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.Position;
 import hornwright.bench.horn.Rod;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.Map;
  * is cut along the back. A key that reaches round the back hangs over the cut instead of being torn in two.
  */
 final class Wrapping {
+    private static final double BY_THE_ROD_MM = 80;
+
     private final Keywork keywork;
     private final Map<String, Double> rods = new HashMap<>();
 
@@ -63,9 +66,14 @@ final class Wrapping {
         return near(angleOf(cup), rod(keywork.keyOf(cup).rod()));
     }
 
-    /** An angle of something that belongs to a key. */
-    double byKey(Key key, double angle) {
-        return near(angle, rod(key.rod()));
+    /**
+     * The angle of something that belongs to a key: by its rod, but as it stands when it lies so far along the tube that
+     * nobody would look for it by the rod.
+     */
+    double byKey(Key key, Position at) {
+        Rod rod = keywork.rodOf(key);
+        double beyond = Math.max(rod.fromMm() - at.atMm(), at.atMm() - rod.toMm());
+        return beyond > BY_THE_ROD_MM ? near(at.angleDeg(), 0) : near(at.angleDeg(), rod(rod.id()));
     }
 
     double place(Place place) {
@@ -78,9 +86,9 @@ final class Wrapping {
                         .findFirst()
                         .map(cup -> near(angle, cup(cup)))
                         .orElse(angle);
-            case Owner.OfKey key -> byKey(keywork.keys().get(key.id()), angle);
+            case Owner.OfKey key -> byKey(keywork.keys().get(key.id()), place.at());
             case Owner.OfLink link ->
-                byKey(keywork.keys().get(keywork.links().get(link.id()).driver()), angle);
+                byKey(keywork.keys().get(keywork.links().get(link.id()).driver()), place.at());
             case Owner.OfRod rod -> near(angle, rod(rod.id()));
             case Owner.OfPart part -> angle;
         };

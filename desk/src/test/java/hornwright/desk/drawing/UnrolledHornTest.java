@@ -20,8 +20,10 @@ final class UnrolledHornTest {
     private static final Pattern PLACE = Pattern.compile("data-place=\"([^\"]+)\"");
 
     static Stream<Keywork> horns() {
-        return KeyworkFile.SHIPPED.stream()
+        Stream<Keywork> shipped = KeyworkFile.SHIPPED.stream()
                 .map(name -> KeyworkFile.shipped(name).orElseThrow());
+        Keywork alto = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        return Stream.concat(shipped, Stream.of(StraightHorn.from(alto)));
     }
 
     @ParameterizedTest
@@ -41,7 +43,7 @@ final class UnrolledHornTest {
 
     @ParameterizedTest
     @MethodSource("horns")
-    void every_cup_stands_at_its_wantedplace_along_and_round_the_tube(Keywork keywork) {
+    void every_cup_stands_at_its_true_place_along_and_round_the_tube(Keywork keywork) {
         UnrolledHorn horn = UnrolledHorn.of(keywork);
         for (Cup cup : keywork.cups()) {
             Position drawn = horn.sheet().position(horn.cup(cup));

@@ -24,11 +24,11 @@ import java.util.stream.Collectors;
  * A horn nobody built: one straight tube without neck, bow or bell; no palm, side or octave keys, no table; every second
  * hole turned to the other side and one right onto the cut at the back.
  */
-final class OddHorn {
+final class StraightHorn {
     private static final Set<KeyGroup> GONE =
             Set.of(KeyGroup.PALM, KeyGroup.SIDE, KeyGroup.OCTAVE, KeyGroup.TABLE, KeyGroup.OTHER);
 
-    private OddHorn() {}
+    private StraightHorn() {}
 
     static Keywork from(Keywork k) {
         ById<Key> keys = only(k.keys(), key -> !GONE.contains(key.group()));
@@ -36,7 +36,7 @@ final class OddHorn {
         Set<String> covered = cups.stream().map(Cup::hole).collect(Collectors.toSet());
         ById<ToneHole> holes = ById.of(k.holes().stream()
                 .filter(h -> covered.contains(h.id()))
-                .map(OddHorn::turned)
+                .map(StraightHorn::turned)
                 .toList());
         ById<Link> links = only(k.links(), l -> keys.contains(l.driver()) && keys.contains(l.follower()));
         Set<String> turning = keys.stream().map(Key::rod).collect(Collectors.toSet());
@@ -53,7 +53,7 @@ final class OddHorn {
         return new Keywork(
                 "odd",
                 "Nobody & Sons",
-                "odd horn",
+                "straight horn",
                 k.voice(),
                 k.switches(),
                 tube,
