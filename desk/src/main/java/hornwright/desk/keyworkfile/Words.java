@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The words a closed choice is written with, in the order they are declared. */
-final class Words {
+public final class Words {
     private Words() {}
 
-    static <E extends Enum<E> & Word> Map<String, E> of(Class<E> choice) {
+    public static <E extends Enum<E> & Word> Map<String, E> of(Class<E> choice) {
         Map<String, E> words = new LinkedHashMap<>();
         for (E one : choice.getEnumConstants()) {
             words.put(one.word(), one);

@@ -1,6 +1,7 @@
 package hornwright.desk.use;
 
 import hornwright.bench.job.StreamName;
+import hornwright.desk.archivefile.ArchiveFile;
 import hornwright.desk.journal.Draft;
 import hornwright.desk.journal.EditLine;
 import hornwright.desk.journal.Person;
@@ -18,18 +19,25 @@ import java.util.Map;
  * readings nobody took. It is kept as the edits a bench would have made, and appended like any others.
  */
 record DemoShop(Shop shop) {
-    static final List<String> FILES = List.of("archive", "stock", "alto", "tenor", "odd");
+    static final List<String> FILES = List.of("stock", "alto", "tenor", "odd");
 
     void fill() {
         people().forEach(new KeepPerson(shop)::put);
         new FurnishShop(shop).name(Form.once(shop.house().seq(), OpenShop.PROGRAM), "Quayside Winds");
-        FILES.forEach(this::append);
+        append("archive", archive());
+        FILES.forEach(file -> append(file, lines(file)));
     }
 
-    private void append(String file) {
+    private static List<EditLine> archive() {
+        return ArchiveEdits.of(ArchiveFile.demo()).stream()
+                .map(edit -> new EditLine(StreamName.ARCHIVE, edit))
+                .toList();
+    }
+
+    private void append(String file, List<EditLine> edits) {
         Map<StreamName, Long> reached = new HashMap<>();
         List<Draft> drafts = new ArrayList<>();
-        for (EditLine line : lines(file)) {
+        for (EditLine line : edits) {
             long expected = reached.computeIfAbsent(
                     line.stream(), stream -> shop.history(stream).seq());
             drafts.add(new Draft(line.stream(), expected, line.edit()));

@@ -6,13 +6,13 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Voice;
 import hornwright.bench.job.Job;
 import hornwright.bench.job.MaterialsFound;
-import hornwright.bench.job.ObservationsMade;
 import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.stock.StockKind;
 import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
+import hornwright.desk.archivefile.ArchiveFile;
 import hornwright.desk.journal.Card;
 import hornwright.desk.journal.EditLine;
 import hornwright.desk.journal.Place;
@@ -49,7 +49,7 @@ final class DemoShopTest {
                 .containsExactlyInAnyOrder(
                         "alto 41207 by Tarrant & Loe", "tenor 43118 by Tarrant & Loe", "alto 39862 by Tarrant & Loe");
         assertThat(shop.stock().state().of(StockKind.PAD)).hasSizeGreaterThan(60);
-        assertThat(shop.archive().state().of("Tarrant & Loe").witnesses()).hasSize(12);
+        assertThat(shop.archive().state().of("Tarrant & Loe").witnesses()).hasSize(14);
         assertThat(shop.archive().state().of("Tarrant & Loe").asBuilt(Voice.ALTO, 41207))
                 .isNotEmpty();
     }
@@ -96,11 +96,14 @@ final class DemoShopTest {
     @Test
     void the_archive_speaks_of_places_the_alto_has() {
         Keywork alto = Keyworks.named("tarrant-loe-alto");
-        DemoShop.lines("archive").forEach(line -> {
-            if (line.edit() instanceof ObservationsMade made) {
-                assertThat(made.observations()).allMatch(seen -> alto.places().contains(seen.place()));
-            }
-        });
+        assertThat(shop.archive().state().of("Tarrant & Loe").observations())
+                .hasSizeGreaterThan(500)
+                .allMatch(seen -> alto.places().contains(seen.place()));
+    }
+
+    @Test
+    void the_archive_folded_from_its_edits_is_the_file_it_came_from() {
+        assertThat(shop.archive().state().of("Tarrant & Loe")).isEqualTo(ArchiveFile.demo());
     }
 
     @Test

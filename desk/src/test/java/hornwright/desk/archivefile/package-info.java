@@ -1,0 +1,5 @@
+/** Tests of archive files. */
+@NullMarked
+package hornwright.desk.archivefile;
+
+import org.jspecify.annotations.NullMarked;
