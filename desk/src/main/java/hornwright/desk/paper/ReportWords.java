@@ -41,7 +41,7 @@ public final class ReportWords {
                 head.line(),
                 words.opening(),
                 List.of(
-                        new Section("What stays", List.of(), words.items(place -> STAYS.contains(place.treatment()))),
+                        new Section("What stays", words.unlooked(), words.items(ReportWords::staysAfterALook)),
                         new Section("What is renewed", List.of(), words.items(PlannedPlace::isRenewed)),
                         words.unsettled(),
                         words.cannotBeUndone(),
@@ -63,6 +63,19 @@ public final class ReportWords {
                         stays,
                         renewed,
                         open == 0 ? "" : ", and %d are still to be looked at".formatted(open));
+    }
+
+    private static boolean staysAfterALook(PlannedPlace place) {
+        return place.found() != null && STAYS.contains(place.treatment());
+    }
+
+    /** What nobody has looked at is not listed place by place: it would read as if it had been judged. */
+    private List<String> unlooked() {
+        long unlooked = count(place -> place.found() == null && STAYS.contains(place.treatment()));
+        return unlooked == 0
+                ? List.of()
+                : List.of(
+                        "%d places nobody has looked at yet stay as they are until somebody does.".formatted(unlooked));
     }
 
     private long count(Predicate<PlannedPlace> test) {
