@@ -31,6 +31,11 @@ public final class Hornwright implements Callable<Integer> {
         this.pages = pages;
     }
 
+    /** Whether the output is for a program. */
+    boolean json() {
+        return json;
+    }
+
     @Override
     public Integer call() throws java.io.IOException {
         return new ServeCommand(streams, pages).call();
@@ -47,6 +52,7 @@ public final class Hornwright implements Callable<Integer> {
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new ServeCommand(streams, pages))
                 .addSubcommand(new WarmUpCommand(pages))
+                .addSubcommand(new PlanCommand(streams))
                 .addSubcommand(new ReckonCommand(streams))
                 .addSubcommand(new ExampleCommand(streams));
         line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));

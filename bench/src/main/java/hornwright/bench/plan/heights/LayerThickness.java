@@ -3,7 +3,6 @@ package hornwright.bench.plan.heights;
 import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
-import hornwright.bench.plan.measured.CupGeometry;
 import hornwright.bench.plan.measured.ReadNumbers;
 import java.util.Optional;
 
@@ -24,16 +23,19 @@ final class LayerThickness {
                 .or(() -> found(layer, place));
     }
 
-    /** A piece that stays is as thick as it is; a new one as thick as the maker's. */
+    /** A piece that stays is as thick as it is; a new one is cut as thick as the maker's, as well as a caliper tells. */
     PlannedNumber planned(LayerNow layer) {
+        String place = layer.layer().place();
         Optional<PlannedNumber> now = layer.renewed() ? Optional.empty() : now(layer);
-        return now.orElseGet(() -> CupGeometry.pattern(
-                reasons,
-                ask.rules(),
-                ask.keywork(),
-                "thickness " + layer.layer().place(),
+        return now.orElseGet(() -> reasons.leaf(
+                new Because.FromPattern(
+                        "cut as the pattern " + place,
+                        "thickness of " + place + " in the pattern "
+                                + ask.keywork().id() + ", cut to it",
+                        ask.keywork().id()),
                 layer.layer().thicknessMm(),
-                "foot.from-pattern_mm"));
+                "mm",
+                ask.rules().value("u.caliper_mm")));
     }
 
     private Optional<PlannedNumber> found(LayerNow layer, String place) {

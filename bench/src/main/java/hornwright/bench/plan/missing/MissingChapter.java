@@ -18,10 +18,12 @@ import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /** Gathers the wishes and ranks them. */
 public final class MissingChapter {
@@ -41,6 +43,8 @@ public final class MissingChapter {
 
     /** Smaller holes are not worth a feeler under a disc. */
     private static final double DISC_FROM_MM = 20;
+
+    private static final int SECONDS_A_KIND = 10;
 
     private final Question ask;
     private final List<Wish> wishes = new ArrayList<>();
@@ -219,27 +223,38 @@ public final class MissingChapter {
         }
     }
 
-    /** Places still to be looked at, one wish for each kind in each group. */
+    /** Places still to be looked at, one wish a group; what goes with a pad or lies under a cork needs no look of its own. */
     private void groups() {
-        record Brush(KeyGroup group, PlaceKind kind) {}
-        Map<Brush, Boolean> open = new LinkedHashMap<>();
+        Map<KeyGroup, Set<String>> unseen = new EnumMap<>(KeyGroup.class);
+        Map<KeyGroup, Set<String>> seen = new EnumMap<>(KeyGroup.class);
         for (Place place : ask.keywork().places()) {
             PlaceTreatment treatment = ask.treatments().get(place.id());
-            if (treatment != null && treatment.provisional() && place.beneath() == null) {
+            if (treatment != null && treatment.provisional() && !follows(place.kind())) {
                 KeyGroup group = ask.keywork().groupOf(place).orElse(KeyGroup.OTHER);
-                open.merge(new Brush(group, place.kind()), treatment.found() != null, Boolean::logicalAnd);
+                (treatment.found() == null ? unseen : seen)
+                        .computeIfAbsent(group, none -> new LinkedHashSet<>())
+                        .add(place.kind().spoken());
             }
         }
-        open.forEach((brush, seen) -> {
-            String what = brush.group().title() + ", " + brush.kind().spoken();
-            String measure = seen ? what + ": look at each: sound, packed, hard?" : what + ": material and state";
-            look(
-                    seen ? Worth.SHARPENS : Worth.KEEPS_OR_REPLACES,
-                    brush.group().word(),
-                    measure,
-                    10,
-                    "kept or replaced");
-        });
+        unseen.forEach((group, kinds) -> look(
+                Worth.KEEPS_OR_REPLACES,
+                group.word(),
+                group.title() + ": material and state of " + String.join(", ", kinds),
+                SECONDS_A_KIND * kinds.size(),
+                "kept or replaced"));
+        seen.forEach((group, kinds) -> look(
+                Worth.SHARPENS,
+                group.word(),
+                group.title() + ": which are sound, packed, hard: " + String.join(", ", kinds),
+                SECONDS_A_KIND * kinds.size(),
+                "kept or replaced"));
+    }
+
+    private static boolean follows(PlaceKind kind) {
+        return switch (kind) {
+            case ADHESIVE, RESONATOR, RIVET, PAD_CENTRE -> true;
+            default -> false;
+        };
     }
 
     private boolean has(ReadingKind kind, String of) {

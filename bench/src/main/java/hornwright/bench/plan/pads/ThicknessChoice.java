@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ThicknessChoice {
     /** Stocked thicknesses further off than this are no choice for the cup. */
-    private static final double NEAR_MM = 1.0;
+    private static final double NEAR_MM = 0.8;
 
     private final PadQuestion ask;
     private final PadRoom room;

@@ -1,0 +1,40 @@
+package hornwright.desk.jobfile;
+
+import hornwright.bench.survey.AgreedUse;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Subject;
+import hornwright.bench.survey.Treatment;
+import hornwright.desk.json.Bound;
+import hornwright.desk.json.Fields;
+
+/** What a person settled: a use, a treatment, a height or a pad thickness. */
+final class DecisionJson {
+    private DecisionJson() {}
+
+    static Decision read(Fields f, Known known) {
+        String why = f.text("why", "the owner wants it so");
+        return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm")) {
+            case "treatment" -> treat(f, known, why);
+            case "front_mm" -> new Decision.Height(cup(f, known), f.number("front_mm", Bound.POSITIVE, "8.0"), why);
+            case "thickness_mm" ->
+                new Decision.PadThickness(cup(f, known), f.number("thickness_mm", Bound.POSITIVE, "4.3"), why);
+            default -> new Decision.Use(f.choice("use", Spoken.of(AgreedUse.values(), AgreedUse::word)), why);
+        };
+    }
+
+    private static Decision treat(Fields f, Known known, String why) {
+        String place = f.text("place", "pad.d");
+        known.check(f, "place", place, Subject.PLACE);
+        return new Decision.Treat(
+                place,
+                f.choice("treatment", Spoken.of(Treatment.values(), Treatment::word)),
+                f.textIfAny("material", "natural cork"),
+                why);
+    }
+
+    private static String cup(Fields f, Known known) {
+        String cup = f.text("cup", "cup.d");
+        known.check(f, "cup", cup, Subject.CUP);
+        return cup;
+    }
+}
