@@ -76,7 +76,8 @@ public record Job(
         return new Job(id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos);
     }
 
-    Job with(Arrival changed) {
+    /** The same horn, another owner or complaint. */
+    public Job with(Arrival changed) {
         return new Job(id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos);
     }
 

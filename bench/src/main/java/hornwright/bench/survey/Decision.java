@@ -7,6 +7,17 @@ public sealed interface Decision {
     /** Why, in a few words; shown as the reason. */
     String why();
 
+    /** What was settled, "replace like for like with kid leather". */
+    default String inWords() {
+        return switch (this) {
+            case Use use -> use.use().word();
+            case Treat treat ->
+                treat.treatment().word() + (treat.material() == null ? "" : " with " + treat.material());
+            case Height height -> height.frontMm() + " mm at the front";
+            case PadThickness thickness -> thickness.thicknessMm() + " mm";
+        };
+    }
+
     /** What it settles, such as {@code treat.pad.f}; a later decision about the same thing takes its place. */
     default String about() {
         return switch (this) {

@@ -1,5 +1,6 @@
 package hornwright.desk.cli;
 
+import hornwright.desk.journal.Unusable;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.json.Fault;
 import hornwright.desk.json.Out;
@@ -54,7 +55,12 @@ public final class Hornwright implements Callable<Integer> {
                 .addSubcommand(new WarmUpCommand(pages))
                 .addSubcommand(new PlanCommand(streams))
                 .addSubcommand(new ReckonCommand(streams))
-                .addSubcommand(new ExampleCommand(streams));
+                .addSubcommand(new ExampleCommand(streams))
+                .addSubcommand(new CheckCommand(streams))
+                .addSubcommand(new BackupCommand(streams))
+                .addSubcommand(new RestoreCommand(streams))
+                .addSubcommand(new ExportCommand(streams))
+                .addSubcommand(new ImportCommand(streams));
         line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setErr(new java.io.PrintWriter(streams.err(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((failure, args) -> refuse(streams, failure));
@@ -80,6 +86,11 @@ public final class Hornwright implements Callable<Integer> {
         if (failure instanceof BadInput bad) {
             tell(streams, bad.faults(), json);
             return ExitCode.BAD_INPUT;
+        }
+        if (failure instanceof Unusable unusable) {
+            String why = String.valueOf(unusable.getMessage());
+            streams.err().println(json ? Out.object().put("what", why).toString() : why);
+            return unusable.isOnlyNow() ? ExitCode.SHORT : ExitCode.DAMAGED;
         }
         throw failure;
     }

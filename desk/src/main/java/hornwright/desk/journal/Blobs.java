@@ -33,8 +33,7 @@ public final class Blobs {
         Blob blob = new Blob(Blob.nameOf(bytes), bytes.length, media, clock.instant());
         content.prepare(blob.sha256(), bytes);
         database.writer().useTransaction(handle -> {
-            insert(handle, blob);
-            content.within(handle, blob.sha256(), bytes);
+            insert(handle, blob, bytes);
         });
         return find(blob.sha256()).orElseThrow();
     }
@@ -54,10 +53,23 @@ public final class Blobs {
     }
 
     public List<Blob> all() {
-        return database.reader()
-                .withHandle(handle -> handle.createQuery("select sha256, size, media, at from blob order by sha256")
-                        .map(BLOB)
-                        .list());
+        return database.reader().withHandle(Blobs::all);
+    }
+
+    static List<Blob> all(Handle handle) {
+        return handle.createQuery("select sha256, size, media, at from blob order by sha256")
+                .map(BLOB)
+                .list();
+    }
+
+    /** The first half of keeping bytes somebody else has already named and dated. */
+    void prepare(String sha256, byte[] bytes) {
+        content.prepare(sha256, bytes);
+    }
+
+    void insert(Handle transaction, Blob blob, byte[] bytes) {
+        insert(transaction, blob);
+        content.within(transaction, blob.sha256(), bytes);
     }
 
     /** Reads every blob back and names those that are missing or not the bytes they are named by. */

@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * operating system's, so it goes with the process however that ends; the address lies in a file of its own beside it.
  */
 public final class DataFolder implements AutoCloseable {
+    static final String DATABASE = "shop.db";
+    static final String BLOBS = "blobs";
+
     private final Path folder;
     private final FileChannel channel;
 
@@ -31,13 +34,18 @@ public final class DataFolder implements AutoCloseable {
                     folder.resolve("program.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (lock(channel) == null) {
                 channel.close();
-                throw new Unusable("%s is in use by the program at %s".formatted(folder, addressIn(folder)));
+                throw Unusable.now("%s is in use by the program at %s".formatted(folder, addressIn(folder)), null);
             }
             Files.deleteIfExists(addressFile(folder));
             return new DataFolder(folder, channel);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot use " + folder, e);
         }
+    }
+
+    /** Whether a shop's database lies there. */
+    public static boolean holdsShop(Path folder) {
+        return Files.isRegularFile(folder.resolve(DATABASE));
     }
 
     /** Tells a second program where this one can be reached. */
@@ -54,11 +62,11 @@ public final class DataFolder implements AutoCloseable {
     }
 
     public Path database() {
-        return folder.resolve("shop.db");
+        return folder.resolve(DATABASE);
     }
 
     public Path blobs() {
-        return folder.resolve("blobs");
+        return folder.resolve(BLOBS);
     }
 
     @Override

@@ -58,6 +58,14 @@ public final class EditJson {
         }
     }
 
+    /** {@link Unusable} when something required is missing from a value read by {@link #mapper}. */
+    public static void requireWhole(Object value) {
+        String missing = Whole.missing(value);
+        if (missing != null) {
+            throw new Unusable(missing + " is missing");
+        }
+    }
+
     /** An edit this program knows, from its kind, version and JSON; the message of {@link Unusable} says why not. */
     public static Edit known(String kind, int version, String json) {
         if (!knows(kind, version)) {
@@ -65,10 +73,7 @@ public final class EditJson {
         }
         try {
             Edit edit = MAPPER.readValue(json, Objects.requireNonNull(BY_WORD.get(kind)));
-            String missing = Whole.missing(edit);
-            if (missing != null) {
-                throw new Unusable(missing + " is missing");
-            }
+            requireWhole(edit);
             return edit;
         } catch (JacksonException e) {
             throw new Unusable(String.valueOf(e.getOriginalMessage()), e);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import hornwright.bench.archive.Edtf;
 import hornwright.bench.archive.Means;
 import hornwright.bench.horn.Word;
+import hornwright.bench.job.StreamName;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
 import tools.jackson.core.JsonGenerator;
@@ -49,7 +50,9 @@ final class EditMapper {
                 .addMixIn(Means.class, AllMeans.class)
                 .addModule(new SimpleModule("dates")
                         .addSerializer(Edtf.class, new EdtfAsText())
-                        .addDeserializer(Edtf.class, new EdtfFromText()))
+                        .addDeserializer(Edtf.class, new EdtfFromText())
+                        .addSerializer(StreamName.class, new StreamAsText())
+                        .addDeserializer(StreamName.class, new StreamFromText()))
                 .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
                 .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -121,6 +124,25 @@ final class EditMapper {
 
         private static String withUnit(String name) {
             return name.endsWith("Mm") ? name.substring(0, name.length() - 2) + "_mm" : name;
+        }
+    }
+
+    private static final class StreamAsText extends ValueSerializer<StreamName> {
+        @Override
+        public void serialize(StreamName stream, JsonGenerator out, SerializationContext context) {
+            out.writeString(stream.text());
+        }
+    }
+
+    private static final class StreamFromText extends ValueDeserializer<StreamName> {
+        @Override
+        public StreamName deserialize(JsonParser in, DeserializationContext context) {
+            String text = in.getString();
+            try {
+                return new StreamName(text);
+            } catch (IllegalArgumentException e) {
+                throw context.weirdStringException(text, StreamName.class, String.valueOf(e.getMessage()));
+            }
         }
     }
 

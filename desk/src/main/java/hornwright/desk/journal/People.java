@@ -44,11 +44,13 @@ public final class People {
     }
 
     public List<Person> all() {
-        return database.reader()
-                .withHandle(handle -> handle.createQuery(
-                                "select id, name, address, telephone, email from person order by id")
-                        .map(PERSON)
-                        .list());
+        return database.reader().withHandle(People::all);
+    }
+
+    static List<Person> all(Handle handle) {
+        return handle.createQuery("select id, name, address, telephone, email from person order by id")
+                .map(PERSON)
+                .list();
     }
 
     /** Blanks everything but the id; edits that carry it go on meaning the same, nameless, hand. */

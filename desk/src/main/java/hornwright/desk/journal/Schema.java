@@ -32,6 +32,18 @@ final class Schema {
         }
     }
 
+    /** Leaves the tables alone and refuses them unless they are exactly what this program knows. */
+    void refuseOther() {
+        refuseNewer();
+        MigrationInfo current = flyway.info().current();
+        if (current == null) {
+            throw new Unusable("There is no shop in this database");
+        }
+        if (!newestKnown().equals(current.getVersion())) {
+            throw new Unusable("This data was written by an older program; start this one once to bring it up to date");
+        }
+    }
+
     private void refuseNewer() {
         MigrationInfo current = flyway.info().current();
         if (current == null) {

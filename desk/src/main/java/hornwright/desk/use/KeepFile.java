@@ -9,6 +9,11 @@ public record KeepFile(Shop shop) {
         return shop.data().blobs().put(bytes, media);
     }
 
+    /** The name these bytes would be kept under. */
+    public static String nameOf(byte[] bytes) {
+        return Blob.nameOf(bytes);
+    }
+
     public Optional<Blob> find(String sha256) {
         return shop.data().blobs().find(sha256);
     }

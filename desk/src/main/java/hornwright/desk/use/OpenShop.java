@@ -3,6 +3,7 @@ package hornwright.desk.use;
 import hornwright.desk.journal.DataFolder;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.journal.ShopData;
+import hornwright.desk.json.BadInput;
 import java.nio.file.Path;
 import java.time.Clock;
 
@@ -20,6 +21,8 @@ public final class OpenShop {
     /** What a new shop is filled with. */
     public enum FirstRun {
         DEMO,
+        /** Also when the shop was opened before, as long as no horn was ever taken in. */
+        DEMO_UNTIL_A_JOB,
         EMPTY
     }
 
@@ -28,24 +31,59 @@ public final class OpenShop {
 
     private OpenShop() {}
 
+    /** The shop, only to be read; a program that is using it may go on. {@link BadInput} when there is none. */
+    public static Shop look(Where where, Clock clock) {
+        return switch (where) {
+            case Where.Folder folder -> {
+                if (!DataFolder.holdsShop(folder.path())) {
+                    throw new BadInput("", "there is no shop in " + folder.path(), "a folder that serve has used");
+                }
+                yield looking(ShopData.lookInto(folder.path(), clock));
+            }
+            case Where.Server server -> looking(ShopData.open(server.jdbcUrl(), clock));
+        };
+    }
+
+    private static Shop looking(ShopData data) {
+        try {
+            return Shop.lookInto(data);
+        } catch (RuntimeException e) {
+            data.close();
+            throw e;
+        }
+    }
+
     /** The shop, to be closed by the caller. {@link hornwright.desk.journal.Unusable} when it cannot be opened. */
     public static Shop open(Where where, FirstRun firstRun, Clock clock) {
-        ShopData data = switch (where) {
-            case Where.Folder folder -> ShopData.open(DataFolder.take(folder.path()), clock);
-            case Where.Server server -> ShopData.open(server.jdbcUrl(), clock);
-        };
+        ShopData data = data(where, clock);
         try {
             Shop shop = Shop.over(data);
-            if (data.journal().head() == 0) {
-                switch (firstRun) {
-                    case DEMO -> new DemoShop(shop).fill();
-                    case EMPTY -> new FurnishShop(shop).name(Form.once(0, PROGRAM), "");
-                }
-            }
+            furnish(shop, firstRun);
             return shop;
         } catch (RuntimeException e) {
             data.close();
             throw e;
         }
+    }
+
+    private static void furnish(Shop shop, FirstRun firstRun) {
+        boolean untouched = shop.data().journal().head() == 0;
+        boolean demo = switch (firstRun) {
+            case DEMO -> untouched;
+            case DEMO_UNTIL_A_JOB -> shop.data().journal().lastOfJobs() == 0;
+            case EMPTY -> false;
+        };
+        if (demo) {
+            new DemoShop(shop).fill();
+        } else if (untouched) {
+            new FurnishShop(shop).name(Form.once(0, PROGRAM), "");
+        }
+    }
+
+    static ShopData data(Where where, Clock clock) {
+        return switch (where) {
+            case Where.Folder folder -> ShopData.open(DataFolder.take(folder.path()), clock);
+            case Where.Server server -> ShopData.open(server.jdbcUrl(), clock);
+        };
     }
 }

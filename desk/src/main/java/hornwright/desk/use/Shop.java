@@ -36,7 +36,7 @@ public final class Shop implements AutoCloseable {
 
     private Shop(ShopData data) {
         this.data = data;
-        this.unknown = data.journal().unknownKinds();
+        this.unknown = data.unknownKinds();
         this.house = new Memory<>(data.journal(), StreamName.RULES, new RulesFold());
         this.stock = new Memory<>(data.journal(), StreamName.STOCK, new StockFold());
         this.archive = new Memory<>(data.journal(), StreamName.ARCHIVE, new ArchiveFold());
@@ -49,6 +49,11 @@ public final class Shop implements AutoCloseable {
             new RebuildCards(shop).whenBehind();
         }
         return shop;
+    }
+
+    /** The shop as it stands in this data, not to be written to: another program may be at work on it. */
+    public static Shop lookInto(ShopData data) {
+        return new Shop(data);
     }
 
     /** Sentences why nothing may be written here, when a newer program has been at work; empty when all is well. */
