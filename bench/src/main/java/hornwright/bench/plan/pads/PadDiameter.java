@@ -45,6 +45,7 @@ final class PadDiameter {
         }
     }
 
+    /** A size that is sold is a choice: the doubt is in the reading, and shows in {@link #edge}. */
     private PlannedNumber diameter(PlannedNumber inside) {
         PlannedNumber allowance = reasons.rule(ask.rules(), "pad.allowance_mm");
         PlannedNumber step = reasons.rule(ask.rules(), "pad.step_mm");
@@ -58,7 +59,7 @@ final class PadDiameter {
                 Because.Input.of("allowance", allowance),
                 Because.Input.of("step", step));
         double rounded = ask.rules().rounding().to(exact.value(), step.value());
-        return new PlannedNumber(rounded, "mm", exact.u(), exact.because(), null, null, null);
+        return new PlannedNumber(rounded, "mm", 0, exact.because(), null, null, null);
     }
 
     /** A mean so near the border between two sizes that reading it again could tip it. */

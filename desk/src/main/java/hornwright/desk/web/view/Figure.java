@@ -1,13 +1,14 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.PlannedNumber;
+import hornwright.desk.units.Shown;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
 /**
  * A number as a page shows it: never without its unit, its uncertainty and the address of its because.
  *
- * @param uncertainty one standard uncertainty; empty for a choice
+ * @param uncertainty what stands behind the ±; empty for a choice
  * @param window "4.3 to 4.7" when one is claimed, else empty
  * @param at "at the front" for heights, else empty
  */
@@ -33,6 +34,6 @@ public record Figure(
     private static String window(PlannedNumber number) {
         Double low = number.low();
         Double high = number.high();
-        return low == null || high == null ? "" : Written.value(low, 0.05) + " to " + Written.value(high, 0.05);
+        return low == null || high == null ? "" : Shown.window(low, high);
     }
 }

@@ -34,8 +34,12 @@ public record PlanPage(
         return asks.subList(Math.min(FIRST, asks.size()), asks.size());
     }
 
-    /** Something to know before going on. */
-    public record Caution(String sort, String words) {}
+    /** Things of one sort to know before going on. */
+    public record Caution(String sort, List<String> words) {
+        public Caution {
+            words = List.copyOf(words);
+        }
+    }
 
     /** One cup. A number that is not there yet is an empty list; {@code waits} then says what for. */
     public record PadRow(

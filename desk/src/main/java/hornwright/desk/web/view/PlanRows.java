@@ -12,8 +12,11 @@ import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.work.StepState;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -32,9 +35,7 @@ public final class PlanRows {
         return new PlanPage(
                 frame,
                 Next.of(bench),
-                bench.plan().warnings().stream()
-                        .map(warning -> new PlanPage.Caution(warning.sort().word(), warning.words()))
-                        .toList(),
+                cautions(),
                 bench.keywork().cups().stream().map(this::pad).toList(),
                 bench.plan().cuts().stream().map(this::cut).toList(),
                 bench.plan().orders().stream().map(PlanRows::order).toList(),
@@ -45,6 +46,18 @@ public final class PlanRows {
                         .toList(),
                 costs(money),
                 money.currency());
+    }
+
+    /** One entry a sort, so that a loose old horn does not push its plan off the page. */
+    private List<PlanPage.Caution> cautions() {
+        Map<String, List<String>> bySort = new LinkedHashMap<>();
+        bench.plan()
+                .warnings()
+                .forEach(warning -> bySort.computeIfAbsent(warning.sort().word(), none -> new ArrayList<>())
+                        .add(warning.words()));
+        return bySort.entrySet().stream()
+                .map(sort -> new PlanPage.Caution(sort.getKey(), sort.getValue()))
+                .toList();
     }
 
     private PlanPage.PadRow pad(Cup cup) {

@@ -1,5 +1,6 @@
 package hornwright.desk.web.view;
 
+import hornwright.desk.units.Shown;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -7,13 +8,14 @@ import java.math.RoundingMode;
 public final class Written {
     private Written() {}
 
-    /** To the place of the first figure of the uncertainty, at most two decimals; a choice (u = 0) as it is. */
+    /** To the digit its uncertainty allows; a choice (u = 0) in tenths or hundredths. */
     public static String value(double value, double u) {
-        return signed(u > 0 ? rounded(value, decimals(u)) : plain(value));
+        return Shown.value(value, u);
     }
 
+    /** What stands behind the ±: twice the standard uncertainty. */
     public static String uncertainty(double u) {
-        return u > 0 ? rounded(u, decimals(u)) : "";
+        return u > 0 ? Shown.plusMinus(u) : "";
     }
 
     /** Up to two decimals without trailing zeros. */
@@ -26,17 +28,6 @@ public final class Written {
     /** As it is kept, without trailing zeros. */
     public static String exact(double value) {
         return signed(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
-    }
-
-    private static int decimals(double u) {
-        // 0.95 and more of a place reads as the place above it.
-        return (int) Math.clamp(-Math.floor(Math.log10(u / 0.95)), 0, 2);
-    }
-
-    private static String rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
     }
 
     private static String signed(String text) {
