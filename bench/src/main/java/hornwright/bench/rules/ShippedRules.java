@@ -61,6 +61,38 @@ final class ShippedRules {
             u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
             u.other_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of any other instrument | bench judgement
             u.force-gauge_N | 0.08 | 0 | N | 0.001 | 1 | one standard uncertainty of a force gauge at a touch | bench judgement
+            material.natural-cork.modulus_MPa | 15 | 6 | MPa | 0.1 | 200 | natural cork: pressure at full strain in pressure = this x strain^exponent; Gibson, Easterling and Ashby, The structure and mechanics of cork, 1981 | from memory
+            material.natural-cork.exponent | 1 | 0.05 |  | 0.5 | 6 | natural cork: exponent of the strain in that law; straight up to a strain of 5 in 100: Anjos, Pereira and Rosa, 2008 | published
+            material.natural-cork.restitution | 0.4 | 0.2 |  | 0.02 | 0.98 | natural cork: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it; the material alone 0.65 to 0.86, reckoned from its loss factor | bench judgement
+            material.natural-cork.density_kg_m3 | 160 | 20 | kg/m³ | 30 | 5000 | natural cork: weight for its volume; Anjos, Pereira and Rosa, Effect of quality, porosity and density on the compression properties of cork, 2008 | published
+            material.cork-rubber-composite.modulus_MPa | 6 | 3 | MPa | 0.1 | 200 | cork-rubber composite: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.cork-rubber-composite.exponent | 1 | 0.1 |  | 0.5 | 6 | cork-rubber composite: exponent of the strain in that law | bench judgement
+            material.cork-rubber-composite.restitution | 0.35 | 0.15 |  | 0.02 | 0.98 | cork-rubber composite: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.cork-rubber-composite.density_kg_m3 | 700 | 150 | kg/m³ | 30 | 5000 | cork-rubber composite: weight for its volume | bench judgement
+            material.woven-wool-felt.modulus_MPa | 2 | 1 | MPa | 0.1 | 200 | woven wool felt: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.woven-wool-felt.exponent | 2 | 0.4 |  | 0.5 | 6 | woven wool felt: exponent of the strain in that law; felts of piano hammers, which are harder, 2.1 to 5: Boutillon, 1988 | bench judgement
+            material.woven-wool-felt.restitution | 0.25 | 0.12 |  | 0.02 | 0.98 | woven wool felt: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.woven-wool-felt.density_kg_m3 | 181 | 20 | kg/m³ | 30 | 5000 | woven wool felt: weight for its volume; class 9R1 of ASTM D2475 | published
+            material.dense-wool-felt.modulus_MPa | 6 | 3 | MPa | 0.1 | 200 | dense wool felt: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.dense-wool-felt.exponent | 2 | 0.4 |  | 0.5 | 6 | dense wool felt: exponent of the strain in that law | bench judgement
+            material.dense-wool-felt.restitution | 0.3 | 0.12 |  | 0.02 | 0.98 | dense wool felt: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.dense-wool-felt.density_kg_m3 | 342 | 20 | kg/m³ | 30 | 5000 | dense wool felt: weight for its volume; class 16R1 of ASTM D2475 | published
+            material.synthetic-felt.modulus_MPa | 8 | 4 | MPa | 0.1 | 200 | synthetic felt: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.synthetic-felt.exponent | 1.6 | 0.3 |  | 0.5 | 6 | synthetic felt: exponent of the strain in that law | bench judgement
+            material.synthetic-felt.restitution | 0.35 | 0.15 |  | 0.02 | 0.98 | synthetic felt: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.synthetic-felt.density_kg_m3 | 300 | 100 | kg/m³ | 30 | 5000 | synthetic felt: weight for its volume | bench judgement
+            material.leather.modulus_MPa | 10 | 5 | MPa | 0.1 | 200 | leather: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.leather.exponent | 1.5 | 0.3 |  | 0.5 | 6 | leather: exponent of the strain in that law | bench judgement
+            material.leather.restitution | 0.3 | 0.12 |  | 0.02 | 0.98 | leather: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.leather.density_kg_m3 | 800 | 150 | kg/m³ | 30 | 5000 | leather: weight for its volume | bench judgement
+            material.PTFE.modulus_MPa | 500 | 100 | MPa | 10 | 2000 | PTFE: pressure at full strain in pressure = this x strain^exponent; handbooks of plastics | from memory
+            material.PTFE.exponent | 1 | 0.05 |  | 0.5 | 6 | PTFE: exponent of the strain in that law | from memory
+            material.PTFE.restitution | 0.6 | 0.15 |  | 0.02 | 0.98 | PTFE: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.PTFE.density_kg_m3 | 2180 | 30 | kg/m³ | 30 | 5000 | PTFE: weight for its volume; handbooks of plastics | from memory
+            material.unknown.modulus_MPa | 8 | 6 | MPa | 0.1 | 200 | unknown: pressure at full strain in pressure = this x strain^exponent | bench judgement
+            material.unknown.exponent | 1.5 | 0.4 |  | 0.5 | 6 | unknown: exponent of the strain in that law | bench judgement
+            material.unknown.restitution | 0.35 | 0.18 |  | 0.02 | 0.98 | unknown: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it | bench judgement
+            material.unknown.density_kg_m3 | 400 | 250 | kg/m³ | 30 | 5000 | unknown: weight for its volume | bench judgement
             settling.natural-cork | 0.065 | 0.02 |  | 0 | 0.6 | share of its thickness natural cork loses in the first weeks of play | common practice
             settling.cork-rubber-composite | 0.035 | 0.009 |  | 0 | 0.6 | share of its thickness cork-rubber composite loses in the first weeks of play | common practice
             settling.woven-wool-felt | 0.175 | 0.045 |  | 0 | 0.6 | share of its thickness woven wool felt loses in the first weeks of play | common practice
@@ -69,6 +101,14 @@ final class ShippedRules {
             settling.leather | 0.075 | 0.015 |  | 0 | 0.6 | share of its thickness leather loses in the first weeks of play | common practice
             settling.PTFE | 0.0 | 0.002 |  | 0 | 0.6 | share of its thickness PTFE loses in the first weeks of play | common practice
             settling.unknown | 0.08 | 0.05 |  | 0 | 0.6 | share of its thickness unknown loses in the first weeks of play | common practice
+            settling.days_d | 12 | 6 | d | 1 | 120 | days in which two thirds of the settling are over | bench judgement
+            settling.recheck_d | 30 | 0 | d | 3 | 180 | days after the corks went on when heights and links are looked at again | bench judgement
+            bounce.foot-area_mm2 | 24 | 8 | mm² | 1 | 400 | area a key foot lands on | bench judgement
+            bounce.guard-area_mm2 | 80 | 25 | mm² | 1 | 900 | area a cup lands on under a guard | bench judgement
+            bounce.arm-share | 0.5 | 0.25 |  | 0 | 3 | weight of a key's arm as a share of its cup's | bench judgement
+            bounce.friction-share | 0.08 | 0.05 |  | 0 | 0.9 | friction at the hinge as a share of the spring's torque | bench judgement
+            bounce.speed_m_per_s | 0.3 | 0 | m/s | 0.01 | 5 | speed at which the restitution of a material is stated | bench judgement
+            bounce.seen_mm | 0.2 | 0 | mm | 0.02 | 2 | smallest rebound at the cup an eye still counts | bench judgement
             height.alto.low-b-flat.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b flat at the front edge | common practice
             height.alto.low-b-flat.most_mm | 11 | 0 | mm | 0 | 25 | alto: greatest usual height of low b flat at the front edge | common practice
             height.alto.low-b.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b at the front edge | common practice

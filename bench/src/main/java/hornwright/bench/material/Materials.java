@@ -1,0 +1,96 @@
+package hornwright.bench.material;
+
+import hornwright.bench.rules.Rule;
+import hornwright.bench.rules.ShopRules;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The table of materials of one shop: its rules, outranked by what its own tests gave. Tests of the same figure are
+ * taken together.
+ */
+public final class Materials {
+    private static final String UNKNOWN = "unknown";
+    private static final String PREFIX = "material.";
+    private static final String SUFFIX = "." + Property.MODULUS.word();
+
+    private final ShopRules rules;
+    private final Map<String, Fit> fits;
+    private final Map<String, Cell> instead;
+
+    private Materials(ShopRules rules, Map<String, Fit> fits, Map<String, Cell> instead) {
+        this.rules = rules;
+        this.fits = fits;
+        this.instead = instead;
+    }
+
+    public static Materials of(ShopRules rules) {
+        return new Materials(rules, Map.of(), Map.of());
+    }
+
+    /** The same with one figure supposed to be another, to see what hangs on it. */
+    public Materials instead(Cell supposed) {
+        Map<String, Cell> more = new LinkedHashMap<>(instead);
+        more.put(supposed.property().rule(supposed.material()), supposed);
+        return new Materials(rules, fits, more);
+    }
+
+    /** The same with one more test. */
+    public Materials with(Fit fit) {
+        Map<String, Fit> more = new LinkedHashMap<>(fits);
+        more.merge(fit.property().rule(fit.material()), fit, Fit::and);
+        return new Materials(rules, more, instead);
+    }
+
+    public ShopRules rules() {
+        return rules;
+    }
+
+    /** One figure; that of an unknown material where nobody has listed this one. */
+    public Cell cell(String material, Property property) {
+        Cell supposed = instead.get(property.rule(material));
+        if (supposed != null) {
+            return supposed;
+        }
+        Fit fit = fits.get(property.rule(material));
+        if (fit != null) {
+            return new Cell(material, property, fit.value(), fit.u(), Standing.MEASURED, fit.how());
+        }
+        Rule rule = rules.find(property.rule(material)).orElseGet(() -> rules.get(property.rule(UNKNOWN)));
+        Standing standing = rule.asShipped() ? Standing.TYPICAL : Standing.SET;
+        return new Cell(material, property, rule.value(), rule.u(), standing, rule.says() + " (" + rule.label() + ")");
+    }
+
+    public double value(String material, Property property) {
+        return cell(material, property).value();
+    }
+
+    /** The materials with a row of their own, by their slugs made words again. */
+    public List<String> listed() {
+        return rules.all().stream()
+                .map(Rule::id)
+                .filter(id -> id.startsWith(PREFIX) && id.endsWith(SUFFIX))
+                .map(id -> id.substring(PREFIX.length(), id.length() - SUFFIX.length()))
+                .map(Materials::words)
+                .toList();
+    }
+
+    /** All rows and columns. */
+    public List<Cell> table() {
+        List<Cell> all = new ArrayList<>();
+        for (String material : listed()) {
+            for (Property property : Property.values()) {
+                all.add(cell(material, property));
+            }
+        }
+        return all;
+    }
+
+    private static String words(String slug) {
+        return slug.startsWith("cork-rubber")
+                ? "cork-rubber" + slug.substring(11).replace('-', ' ')
+                : slug.replace('-', ' ');
+    }
+}
