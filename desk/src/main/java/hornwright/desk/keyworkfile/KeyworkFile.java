@@ -17,8 +17,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Reads and writes keywork files. A file that does not describe a possible horn is refused with every fault in it. */
 public final class KeyworkFile {
-    /** The keyworks the program ships with, all of fictional makers. */
-    public static final List<String> SHIPPED = List.of("tarrant-loe-alto", "tarrant-loe-tenor", "tarrant-loe-odd");
+    /** The keyworks the program ships with, all of fictional makers, as the index beside the files lists them. */
+    public static final List<String> SHIPPED = resource("index.txt").lines().toList();
 
     private KeyworkFile() {}
 
@@ -46,7 +46,11 @@ public final class KeyworkFile {
     }
 
     static String text(String name) {
-        String file = "/hornwright/keywork/" + name + ".json";
+        return resource(name + ".json");
+    }
+
+    private static String resource(String name) {
+        String file = "/hornwright/keywork/" + name;
         try (InputStream in = KeyworkFile.class.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException(file + " is missing from the program");

@@ -17,6 +17,7 @@ import hornwright.bench.horn.Pieces;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.horn.TableClearance;
+import hornwright.desk.house.Checkout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -28,6 +29,19 @@ import org.junit.jupiter.params.provider.FieldSource;
 /** What the shipped keyworks hold. */
 class ShippedKeyworksTest {
     static final List<String> SHIPPED = KeyworkFile.SHIPPED;
+
+    @Test
+    void every_keywork_file_is_in_the_index_and_is_called_by_its_own_id() {
+        List<String> files = Checkout.files(
+                        Checkout.root().resolve("desk/src/main/resources/hornwright/keywork"), ".json")
+                .stream()
+                .map(file -> file.getFileName().toString().replace(".json", ""))
+                .toList();
+        assertThat(SHIPPED).containsExactlyInAnyOrderElementsOf(files);
+        assertThat(SHIPPED).allSatisfy(name -> assertThat(
+                        KeyworkFile.shipped(name).orElseThrow().id())
+                .isEqualTo(name));
+    }
 
     @ParameterizedTest
     @FieldSource("SHIPPED")
