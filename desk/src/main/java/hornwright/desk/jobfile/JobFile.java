@@ -22,7 +22,6 @@ import hornwright.desk.json.StrictJson;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import hornwright.desk.keyworkfile.SwitchesJson;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -62,9 +61,10 @@ public final class JobFile {
         List<WorkDone> work = file.list("work", WorkJson::read);
         Stock stock = StockJson.read(file);
         ShopRules rules = RulesJson.read(file);
+        Long serial = serial(file);
         PlanInputs inputs = new PlanInputs(
                 keywork == null ? standIn() : keywork,
-                serial(file),
+                serial,
                 file.has("use") ? file.choice("use", Spoken.of(AgreedUse.values(), AgreedUse::word)) : null,
                 file.choiceOr("stage", Spoken.of(Stage.values(), Stage::word), Stage.ARRIVAL),
                 readings,
@@ -72,7 +72,7 @@ public final class JobFile {
                 groups,
                 decisions,
                 work,
-                Map.of(),
+                ArchiveField.read(file, keywork, serial),
                 stock,
                 rules);
         return new JobRequest(

@@ -32,15 +32,14 @@ class ShippedKeyworksTest {
 
     @Test
     void every_keywork_file_is_in_the_index_and_is_called_by_its_own_id() {
-        List<String> files = Checkout.files(
-                        Checkout.root().resolve("desk/src/main/resources/hornwright/keywork"), ".json")
-                .stream()
-                .map(file -> file.getFileName().toString().replace(".json", ""))
-                .toList();
+        List<String> files =
+                Checkout.files(Checkout.root().resolve("desk/src/main/resources/hornwright/keywork"), ".json").stream()
+                        .map(file -> file.getFileName().toString().replace(".json", ""))
+                        .toList();
         assertThat(SHIPPED).containsExactlyInAnyOrderElementsOf(files);
-        assertThat(SHIPPED).allSatisfy(name -> assertThat(
-                        KeyworkFile.shipped(name).orElseThrow().id())
-                .isEqualTo(name));
+        assertThat(SHIPPED)
+                .allSatisfy(name ->
+                        assertThat(KeyworkFile.shipped(name).orElseThrow().id()).isEqualTo(name));
     }
 
     @ParameterizedTest
