@@ -7,8 +7,7 @@ import java.util.List;
  *
  * @param title the horn, as the shop calls it
  * @param line what kind of horn, its number, the day it was printed
- * @param map the unrolled horn with a size at each cup
- * @param pads in bench order
+ * @param map the unrolled horn with size, thickness and middle of each pad beside its cup
  * @param heights in bench order
  * @param regulation in the order it is done
  * @param provisional what must happen before these figures are final; empty when nothing
@@ -17,13 +16,9 @@ public record BenchSheet(
         String title,
         String line,
         Figure map,
-        List<PadLine> pads,
         List<HeightLine> heights,
         List<RegulationLine> regulation,
         List<String> provisional) {
-    /** A pad: its diameter, the thickness window, what it gets in the middle. */
-    public record PadLine(String name, String diameter, String window, String centre) {}
-
     /** A height at the front edge: before, target with its ±, and the foot that gives it; the rest is written by hand. */
     public record HeightLine(String name, String before, String target, String foot) {}
 
@@ -31,7 +26,6 @@ public record BenchSheet(
     public record RegulationLine(String words, String how, String recheck) {}
 
     public BenchSheet {
-        pads = List.copyOf(pads);
         heights = List.copyOf(heights);
         regulation = List.copyOf(regulation);
         provisional = List.copyOf(provisional);

@@ -1,5 +1,7 @@
 package hornwright.desk.paper;
 
+import hornwright.desk.drawing.Print;
+import hornwright.desk.drawing.PrintWord;
 import java.util.List;
 import java.util.Locale;
 
@@ -14,6 +16,28 @@ import java.util.Locale;
 public record Figure(String shapes, String viewBox, double widthMm, double heightMm, List<Label> words, String says) {
     public Figure {
         words = List.copyOf(words);
+    }
+
+    /** A drawing for paper, its words laid over it as text. */
+    public static Figure of(Print print) {
+        List<Label> words = print.words().stream().map(Figure::label).toList();
+        return new Figure(print.shapes(), print.viewBox(), print.widthMm(), print.heightMm(), words, print.says());
+    }
+
+    private static Label label(PrintWord word) {
+        Label.Anchor anchor =
+                switch (word.align()) {
+                    case START -> Label.Anchor.START;
+                    case MIDDLE -> Label.Anchor.MIDDLE;
+                    case END -> Label.Anchor.END;
+                };
+        Label.Face face =
+                switch (word.face()) {
+                    case PLAIN -> Label.Face.TEXT;
+                    case STRONG -> Label.Face.BOLD;
+                    case ENGRAVED -> Label.Face.ENGRAVED;
+                };
+        return Label.of(word.text(), word.xMm(), word.yMm(), word.sizeMm(), anchor, face);
     }
 
     /** The figure as markup. */

@@ -8,9 +8,10 @@ import java.util.List;
  * @param title the horn, as the shop calls it
  * @param line what kind of horn, its number, the day, the shop
  * @param opening what is proposed, in one or two sentences
+ * @param horn the horn itself, drawn beside the opening
  * @param sections in reading order
  */
-public record OwnerReport(String title, String line, String opening, List<Section> sections) {
+public record OwnerReport(String title, String line, String opening, Figure horn, List<Section> sections) {
     /**
      * One heading with what stands under it; without paragraphs and items it is left out.
      *

@@ -10,26 +10,37 @@ import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.plan.Warning;
 import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.Treatment;
+import hornwright.desk.drawing.PadMap;
+import hornwright.desk.drawing.Showing;
+import hornwright.desk.drawing.Standing;
+import hornwright.desk.drawing.UnrolledHorn;
 import hornwright.desk.paper.BenchSheet.HeightLine;
-import hornwright.desk.paper.BenchSheet.PadLine;
 import hornwright.desk.paper.BenchSheet.RegulationLine;
 import hornwright.desk.units.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The plan of a horn laid out for the bench: what the mat and the bench sheet show. */
 public final class PlanSheets {
     private static final String OPEN = "not known yet";
 
+    private static final double MAP_WIDTH_MM = 168;
+
     private final Keywork keywork;
     private final Plan plan;
     private final SheetHead head;
+    private final RodNames rods;
 
     public PlanSheets(Keywork keywork, Plan plan, SheetHead head) {
         this.keywork = keywork;
         this.plan = plan;
         this.head = head;
+        this.rods = new RodNames(keywork);
     }
 
     /** Every pad whose diameter is known, in the order the keys come off. */
@@ -38,13 +49,33 @@ public final class PlanSheets {
         plan.removal()
                 .forEach(removal -> removal.keys().stream()
                         .flatMap(key -> keywork.cupOf(keywork.keys().get(key)).stream())
-                        .forEach(cup -> disc(cup, rodWords(removal.rod())).ifPresent(discs::add)));
+                        .forEach(cup -> disc(cup, rods.of(removal.rod())).ifPresent(discs::add)));
         return new LayoutMat(head.title(), discs);
     }
 
-    public BenchSheet bench(Figure map) {
+    public BenchSheet bench() {
         return new BenchSheet(
-                head.title(), head.line(), map, padLines(), heightLines(), regulationLines(), provisional());
+                head.title(), head.line(), map(), heightLines(), regulationLines(), provisional());
+    }
+
+    /** The unrolled horn as it will be, with each pad's size beside its cup. */
+    private Figure map() {
+        Showing planned = place -> {
+            PlannedPlace will = plan.place(place.id());
+            String material = will.material() == null ? place.asBuilt().material() : will.material();
+            return new Showing.Shown(material, Standing.AS_BUILT);
+        };
+        return Figure.of(PadMap.of(UnrolledHorn.of(keywork), planned, this::padNote, MAP_WIDTH_MM));
+    }
+
+    private List<String> padNote(Cup cup) {
+        PlannedPlace pad = pad(cup);
+        String diameter =
+                pad.number(NumberName.DIAMETER).map(PlanSheets::shown).orElse("diameter " + OPEN);
+        String name = keywork.nameOf(cup).display() + (isProvisional(cup) ? " *" : "");
+        return Stream.of(name, diameter + " mm", thickness(pad) + " thick", middle(cup))
+                .filter(line -> !line.isBlank())
+                .toList();
     }
 
     private Optional<MatDisc> disc(Cup cup, String rod) {
@@ -55,18 +86,6 @@ public final class PlanSheets {
                         diameter.value(),
                         keywork.holeOf(cup).diameterMm(),
                         thickness(pad(cup))));
-    }
-
-    private List<PadLine> padLines() {
-        return keywork.cups().stream()
-                .map(cup -> new PadLine(
-                        keywork.nameOf(cup).display(),
-                        pad(cup).number(NumberName.DIAMETER)
-                                .map(PlanSheets::shown)
-                                .orElse(OPEN),
-                        thickness(pad(cup)),
-                        middle(cup)))
-                .toList();
     }
 
     private List<HeightLine> heightLines() {
@@ -94,15 +113,25 @@ public final class PlanSheets {
         return plan.order().stream()
                 .map(PlannedStep::step)
                 .filter(step -> step.stage() == Stage.REGULATED && !step.of().isEmpty())
-                .map(step -> new RegulationLine(step.words(), howFor(step.of()), recheckAfter(step.id())))
+                .map(step -> new RegulationLine(
+                        step.words().replaceFirst("^Regulate where ", ""), howFor(step.of()), recheckAfter(step.id())))
                 .toList();
     }
 
+    /** The keys whose hinges come first, as one line. */
     private List<String> provisional() {
-        return plan.warnings().stream()
+        String keys = plan.warnings().stream()
                 .filter(warning -> warning.sort() == Warning.Sort.KEY_FIT)
-                .map(Warning::words)
-                .toList();
+                .map(warning -> warning.words().replaceFirst(":.*", ""))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return keys.isEmpty()
+                ? List.of()
+                : List.of("Key fit first: " + keys + ". Until then their pads are provisional (marked *).");
+    }
+
+    private boolean isProvisional(Cup cup) {
+        return pad(cup).provisional() != null;
     }
 
     /** A height is planned where the key stops, or at the pad; whichever place carries it. */
@@ -119,13 +148,20 @@ public final class PlanSheets {
     }
 
     private String footWords(PlannedPlace foot) {
-        String material = foot.material() == null ? "" : foot.material();
-        if (!foot.isRenewed()) {
-            return foot.treatment().word() + (material.isEmpty() ? "" : ", " + material);
-        }
         return foot.number(NumberName.CUT_FULL)
-                .map(cut -> material + ", cut full at " + Shown.value(cut.value(), 0) + ", sand down")
-                .orElse(material);
+                .filter(cut -> foot.isRenewed())
+                .map(cut -> contactWords(foot) + ", cut full at " + Shown.value(cut.value(), 0))
+                .orElse(contactWords(foot));
+    }
+
+    /** "new natural cork", "woven wool felt, keep". */
+    private static String contactWords(PlannedPlace place) {
+        String material = place.material() == null ? "" : place.material();
+        if (place.treatment() == Treatment.REPLACE_LIKE) {
+            return ("new " + material).strip();
+        }
+        String done = place.treatment().word();
+        return material.isEmpty() ? done : material + ", " + done;
     }
 
     private String howFor(String link) {
@@ -133,9 +169,7 @@ public final class PlanSheets {
                 .flatMap(found -> found.layers().stream())
                 .flatMap(layer -> plan.places().find(layer.place()).stream())
                 .findFirst()
-                .map(place -> place.material() == null
-                        ? place.treatment().word()
-                        : place.treatment().word() + ", " + place.material())
+                .map(PlanSheets::contactWords)
                 .orElse("");
     }
 
@@ -183,12 +217,14 @@ public final class PlanSheets {
                         .number(NumberName.DIAMETER)
                         .map(number -> " " + shown(number))
                         .orElse("");
-                return kind.startsWith("pad") && place.get().material() != null
-                        ? place.get().material()
-                        : word + size;
+                return kind.startsWith("pad") ? bareOr(place.get().material()) : word + size;
             }
         }
         return "";
+    }
+
+    private static String bareOr(@Nullable String material) {
+        return material == null || material.equals("none") ? "bare" : material;
     }
 
     private static String thickness(PlannedPlace pad) {
@@ -201,9 +237,5 @@ public final class PlanSheets {
 
     private static String shown(PlannedNumber number) {
         return Shown.of(number.value(), number.u());
-    }
-
-    private String rodWords(String rod) {
-        return rod.replaceFirst("^rod\\.", "").replace('-', ' ');
     }
 }
