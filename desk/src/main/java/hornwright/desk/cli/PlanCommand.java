@@ -70,7 +70,8 @@ final class PlanCommand implements Callable<Integer> {
         PaperSize size = Arrays.stream(PaperSize.values())
                 .filter(known -> known.name().equalsIgnoreCase(paper))
                 .findFirst()
-                .orElseThrow(() -> new BadInput("", "there is no paper called " + paper, "--paper a4 or --paper letter"));
+                .orElseThrow(
+                        () -> new BadInput("", "there is no paper called " + paper, "--paper a4 or --paper letter"));
         return Arrays.stream(BenchPaper.values())
                 .<PlanJob.Sheet>map(sheet -> new Printed(sheet, size))
                 .toList();

@@ -111,8 +111,7 @@ public final class UnrolledHorn {
 
     /** The drawing for paper, standing, without the names of its cups: a picture. */
     public Print picture(Showing showing, double heightMm) {
-        PrintSvg print =
-                new PrintSvg(showing, "horn-", Sheet.HEIGHT, Sheet.WIDTH / heightMm, true, new Spot(0, 0));
+        PrintSvg print = new PrintSvg(showing, "horn-", Sheet.HEIGHT, Sheet.WIDTH / heightMm, true, new Spot(0, 0));
         print.draw(marks);
         Print full = print.print(Sheet.HEIGHT, Sheet.WIDTH, "The horn unrolled, neck at the top, seen from in front");
         return new Print(full.shapes(), full.viewBox(), full.widthMm(), full.heightMm(), List.of(), full.says());

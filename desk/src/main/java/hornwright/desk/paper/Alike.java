@@ -28,7 +28,9 @@ record Alike(PlaceKind kind, String reason, List<PlannedPlace> places) {
         Map<List<Object>, List<PlannedPlace>> groups = new LinkedHashMap<>();
         for (PlannedPlace place : places) {
             PlaceKind kind = keywork.places().get(place.id()).kind();
-            if (kind != PlaceKind.ADHESIVE && test.test(place) && !reason.apply(place).isBlank()) {
+            if (kind != PlaceKind.ADHESIVE
+                    && test.test(place)
+                    && !reason.apply(place).isBlank()) {
                 String material = place.material() == null ? "" : place.material();
                 groups.computeIfAbsent(List.of(kind, material, reason.apply(place)), none -> new ArrayList<>())
                         .add(place);
@@ -36,7 +38,9 @@ record Alike(PlaceKind kind, String reason, List<PlannedPlace> places) {
         }
         return groups.entrySet().stream()
                 .map(group -> new Alike(
-                        (PlaceKind) group.getKey().getFirst(), (String) group.getKey().getLast(), group.getValue()))
+                        (PlaceKind) group.getKey().getFirst(),
+                        (String) group.getKey().getLast(),
+                        group.getValue()))
                 .toList();
     }
 
@@ -57,9 +61,7 @@ record Alike(PlaceKind kind, String reason, List<PlannedPlace> places) {
     /** "11 pads, kid leather over woven wool felt", or the one place by its name. */
     String what(Keywork keywork) {
         String material = places.getFirst().material();
-        String named = places.size() == 1
-                ? nameOf(keywork, places.getFirst())
-                : places.size() + " " + plural(kind);
+        String named = places.size() == 1 ? nameOf(keywork, places.getFirst()) : places.size() + " " + plural(kind);
         return material == null ? named : named + ", " + material;
     }
 

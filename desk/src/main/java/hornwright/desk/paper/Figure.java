@@ -25,18 +25,16 @@ public record Figure(String shapes, String viewBox, double widthMm, double heigh
     }
 
     private static Label label(PrintWord word) {
-        Label.Anchor anchor =
-                switch (word.align()) {
-                    case START -> Label.Anchor.START;
-                    case MIDDLE -> Label.Anchor.MIDDLE;
-                    case END -> Label.Anchor.END;
-                };
-        Label.Face face =
-                switch (word.face()) {
-                    case PLAIN -> Label.Face.TEXT;
-                    case STRONG -> Label.Face.BOLD;
-                    case ENGRAVED -> Label.Face.ENGRAVED;
-                };
+        Label.Anchor anchor = switch (word.align()) {
+            case START -> Label.Anchor.START;
+            case MIDDLE -> Label.Anchor.MIDDLE;
+            case END -> Label.Anchor.END;
+        };
+        Label.Face face = switch (word.face()) {
+            case PLAIN -> Label.Face.TEXT;
+            case STRONG -> Label.Face.BOLD;
+            case ENGRAVED -> Label.Face.ENGRAVED;
+        };
         return Label.of(word.text(), word.xMm(), word.yMm(), word.sizeMm(), anchor, face);
     }
 

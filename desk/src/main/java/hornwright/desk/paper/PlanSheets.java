@@ -54,8 +54,7 @@ public final class PlanSheets {
     }
 
     public BenchSheet bench() {
-        return new BenchSheet(
-                head.title(), head.line(), map(), heightLines(), regulationLines(), provisional());
+        return new BenchSheet(head.title(), head.line(), map(), heightLines(), regulationLines(), provisional());
     }
 
     /** The unrolled horn as it will be, with each pad's size beside its cup. */
@@ -70,8 +69,7 @@ public final class PlanSheets {
 
     private List<String> padNote(Cup cup) {
         PlannedPlace pad = pad(cup);
-        String diameter =
-                pad.number(NumberName.DIAMETER).map(PlanSheets::shown).orElse("diameter " + OPEN);
+        String diameter = pad.number(NumberName.DIAMETER).map(PlanSheets::shown).orElse("diameter " + OPEN);
         String name = keywork.nameOf(cup).display() + (isProvisional(cup) ? " *" : "");
         return Stream.of(name, diameter + " mm", thickness(pad) + " thick", middle(cup))
                 .filter(line -> !line.isBlank())

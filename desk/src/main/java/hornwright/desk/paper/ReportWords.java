@@ -87,10 +87,12 @@ public final class ReportWords {
 
     private Section stays() {
         List<Item> items = items(place -> STAYS.contains(place.treatment()) && !unseen(place));
-        String unseen = Alike.kinds(keywork, plan.places().list(), place -> STAYS.contains(place.treatment()) && unseen(place));
+        String unseen =
+                Alike.kinds(keywork, plan.places().list(), place -> STAYS.contains(place.treatment()) && unseen(place));
         List<String> said = new ArrayList<>();
-        said.add("What is sound and belongs to the horn stays on it. Sound resonators and rivets move to the new pads, and"
-                + " shellac stays wherever it still holds.");
+        said.add(
+                "What is sound and belongs to the horn stays on it. Sound resonators and rivets move to the new pads, and"
+                        + " shellac stays wherever it still holds.");
         if (!unseen.isEmpty()) {
             said.add("Left alone because nobody has looked closely yet: " + unseen + ".");
         }
@@ -100,7 +102,8 @@ public final class ReportWords {
     private Section renewed() {
         return new Section(
                 "What is replaced, and why",
-                List.of("New material is of the kind the maker used, unless it says otherwise. It can be taken off again."),
+                List.of(
+                        "New material is of the kind the maker used, unless it says otherwise. It can be taken off again."),
                 items(PlannedPlace::isRenewed));
     }
 
@@ -113,7 +116,8 @@ public final class ReportWords {
         return Alike.of(keywork, plan.places().list(), test, ReportWords::reason).stream()
                 .map(alike -> {
                     String which = alike.which(keywork);
-                    return new Item(alike.what(keywork), sentence(alike.reason()) + (which.isEmpty() ? "" : " " + which + "."));
+                    return new Item(
+                            alike.what(keywork), sentence(alike.reason()) + (which.isEmpty() ? "" : " " + which + "."));
                 })
                 .toList();
     }
@@ -121,15 +125,14 @@ public final class ReportWords {
     /** What is done and why, without naming the place that this one goes with. */
     private static String reason(PlannedPlace place) {
         String why = place.why().replaceFirst("^goes with [^,;]*[,;]?\\s*", "").replaceFirst("^onto the new pad$", "");
-        String done =
-                switch (place.treatment()) {
-                    case KEEP, REPLACE_LIKE -> "";
-                    case CLEAN -> "cleaned: ";
-                    case REFIT -> "refitted: ";
-                    case SUBSTITUTE -> "another material: ";
-                    case MAKE -> "made new: ";
-                    case DECIDE -> "to be decided: ";
-                };
+        String done = switch (place.treatment()) {
+            case KEEP, REPLACE_LIKE -> "";
+            case CLEAN -> "cleaned: ";
+            case REFIT -> "refitted: ";
+            case SUBSTITUTE -> "another material: ";
+            case MAKE -> "made new: ";
+            case DECIDE -> "to be decided: ";
+        };
         return why.isEmpty() ? "" : done + why;
     }
 
@@ -156,10 +159,15 @@ public final class ReportWords {
     /** What stays although it is not as new, and what the horn will not lose by this work. */
     private Section imperfect() {
         List<Item> items = new ArrayList<>();
-        Alike.of(keywork, plan.places().list(), this::marked, place -> condition(place).word())
+        Alike.of(
+                        keywork,
+                        plan.places().list(),
+                        this::marked,
+                        place -> condition(place).word())
                 .forEach(alike -> {
                     String which = alike.which(keywork);
-                    items.add(new Item(alike.what(keywork), alike.reason() + (which.isEmpty() ? "." : ": " + which + ".")));
+                    items.add(new Item(
+                            alike.what(keywork), alike.reason() + (which.isEmpty() ? "." : ": " + which + ".")));
                 });
         warnings(sort -> sort == Sort.LINKED_SET || sort == Sort.MIXED_HORN || sort == Sort.HEIGHTS)
                 .forEach(items::add);

@@ -55,7 +55,9 @@ public final class WallWords {
         Map<String, List<Piece>> bySheet = new TreeMap<>();
         for (CutLine cut : plan.cuts()) {
             String sheet = cut.material() + ", "
-                    + (cut.sheetMm() == null ? "no sheet on the shelf" : Shown.value(cut.sheetMm().value(), 0) + " mm sheet");
+                    + (cut.sheetMm() == null
+                            ? "no sheet on the shelf"
+                            : Shown.value(cut.sheetMm().value(), 0) + " mm sheet");
             bySheet.computeIfAbsent(sheet, none -> new ArrayList<>())
                     .add(new Piece(nameOf(cut.place()), cut.form().word(), mm(cut.cutMm()), cut.method()));
         }
