@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,6 +90,8 @@ final class ReckonCommand implements Callable<Integer> {
                 faults.addAll(bad.faults().stream()
                         .map(fault -> fault.pointer().startsWith("#") ? fault : fault.within(prefix))
                         .toList());
+            } catch (MathRuntimeException | IllegalArgumentException | IllegalStateException beyond) {
+                faults.add(prefix, "these figures are beyond reckoning: " + beyond.getMessage(), "figures of a horn");
             }
         }
         faults.refuseIfAny();

@@ -132,7 +132,8 @@ final class ActionReckon implements Engine {
         }
         return key.settled() == null
                 ? Answer.falling(
-                        out, "the key never comes to rest: its spring is spent before the stop and nothing rubs")
+                        out,
+                        "the key never comes to rest: its spring is spent before the stop and nothing rubs, or its figures are far from a key's")
                 : Answer.of(out);
     }
 

@@ -26,7 +26,7 @@ public final class Action {
         Slider slider = Slider.of(key);
         Told told = new Told(slider, key.cupArm() / key.stopArm());
         End end = KeyMotion.run(slider, told);
-        boolean swings = end == End.SWINGS_FOR_EVER;
+        boolean swings = end != End.RESTS;
         Double touchArm = key.touchArm();
         List<Rebound> rebounds = told.rebounds;
         State opened = told.opened;

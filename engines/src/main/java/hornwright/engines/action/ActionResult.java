@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param opening first touch of the stop, s; null if it never gets there
  * @param impactSpeed of the stop point then, m/s
  * @param rebounds over a hundredth of a millimetre at the cup; the first hundred if it swings for ever
- * @param settled last time the cup is further than 2 % of its travel from its rest, s; null if it swings for ever
+ * @param settled last time the cup is further than 2 % of its travel from its rest, s; null if it
+ *     swings for ever or its figures are beyond reckoning
  * @param touchForce that starts the key from open rest towards closed, at closed torque, N; null without a touch
  * @param bounces whether the first rebound reaches a tenth of a millimetre
  */

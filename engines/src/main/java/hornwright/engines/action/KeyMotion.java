@@ -13,7 +13,9 @@ final class KeyMotion {
     /** How the motion ends. */
     enum End {
         RESTS,
-        SWINGS_FOR_EVER
+        SWINGS_FOR_EVER,
+        /** Figures so far from a key's that steps or numbers run out. */
+        LOST
     }
 
     private static final double RESTING_SHARE = 1e-8;
@@ -25,6 +27,7 @@ final class KeyMotion {
     private static final double FIRST_STEP = 1e-3;
 
     private static final int MOST_TOUCHES = 20_000;
+    private static final int MOST_STEPS = 2_000_000;
 
     private final Slider slider;
     private final Consumer<Leg> watcher;
@@ -33,6 +36,7 @@ final class KeyMotion {
     private State state;
     private double touchSpeed;
     private int touches;
+    private int steps;
 
     private KeyMotion(Slider slider, State start, Consumer<Leg> watcher) {
         this.slider = slider;
@@ -61,8 +65,8 @@ final class KeyMotion {
             }
             if (state.place() < slider.touch() || (state.place() == slider.touch() && direction < 0)) {
                 fly(direction);
-            } else {
-                press(direction);
+            } else if (!press(direction)) {
+                return End.LOST;
             }
             if (everlasting && ((touches == 0 && direction < 0) || touches > 100)) {
                 return End.SWINGS_FOR_EVER;
@@ -103,28 +107,29 @@ final class KeyMotion {
         }
     }
 
-    /** Against the bumper until it turns or leaves. */
-    private void press(int direction) {
+    /** Against the bumper until it turns or leaves; false if it gets nowhere. */
+    private boolean press(int direction) {
         Stepper stepper = new Stepper(slider, direction);
         double deep = slider.bumper().deepest(slider.mass(), touchSpeed);
         double step = FIRST_STEP * deep / touchSpeed;
-        while (true) {
+        while (state.time() + step > state.time() && steps++ < MOST_STEPS) {
             State next = stepper.step(state, step);
             double error = stepper.error(step, TOLERANCE * deep, TOLERANCE * touchSpeed);
             double factor = Math.min(4, Math.max(0.2, 0.9 * Math.pow(error, -0.2)));
             boolean turnedAtOnce = state.speed() == 0 && next.speed() * direction <= 0;
-            if (error > 1 || turnedAtOnce) {
-                step *= Math.min(0.5, factor);
+            if (!(error <= 1) || turnedAtOnce) {
+                step *= error > 1 ? Math.min(0.5, factor) : 0.1;
                 continue;
             }
             State kept = ended(stepper, step, next, direction);
             watcher.accept(new Pressed(stepper, state, kept));
             state = kept;
             if (kept.speed() == 0 || kept.place() == slider.touch() || spent()) {
-                return;
+                return true;
             }
             step *= factor;
         }
+        return false;
     }
 
     /** The step cut where the key turns or leaves, if it does. */

@@ -220,7 +220,7 @@ final class Settling {
             int next = nextBend();
             double curve = sprung + bearing();
             double level = at - incline / curve;
-            if (level <= bend[next]) {
+            if (!(level > bend[next])) {
                 return level;
             }
             incline += curve * (bend[next] - at);
