@@ -45,6 +45,14 @@ final class ShippedRules {
             foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
             foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice
             spring.from-pattern_mm | 0.05 | 0.05 | mm | 0 | 1 | the wire of a spring may differ so much from its pattern: one step of the drawer | bench judgement
+            regulation.closed_mm | 0.02 | 0 | mm | 0.001 | 0.1 | a gap up to so much counts as closed under a feeler | bench judgement
+            regulation.wrong_mm | 0.3 | 0 | mm | 0.02 | 2 | a contact nobody has set may be too thick or too thin by so much | bench judgement
+            regulation.cut-u_mm | 0.005 | 0 | mm | 0.001 | 0.2 | one standard uncertainty of a contact cut and sanded against a thickness gauge | bench judgement
+            regulation.feel-times | 1.4 | 0.14 |  | 1 | 3 | under a feeler a key is pressed so many times as hard as its touch was made for | bench judgement
+            regulation.force-times | 2 | 0 |  | 1 | 5 | regulation is judged so many times as hard as the touch was made for | bench judgement
+            assembly.contact-u_mm | 0.05 | 0 | mm | 0 | 1 | one standard deviation of contacts and feet at first assembly | bench judgement
+            assembly.arm-u_mm | 0.1 | 0 | mm | 0 | 2 | one standard deviation of arms taken from the pattern | bench judgement
+            assembly.pad-u_mm | 0.03 | 0 | mm | 0 | 1 | one standard deviation of where a floated pad closes | bench judgement
             height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement
             height.tell_mm | 0.3 | 0 | mm | 0.05 | 2 | a height further than this from its target is worth work | bench judgement
             link.full_mm | 0.3 | 0 | mm | 0 | 2 | a link contact cut full is left so much over its pattern | bench judgement

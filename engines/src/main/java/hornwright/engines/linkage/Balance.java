@@ -104,6 +104,54 @@ public final class Balance {
         return equilibrium(rotation);
     }
 
+    /**
+     * Slopes of the gaps at a rest with the thickness of each link, while the same contacts bear: pure numbers, metre per
+     * metre. Where a contact is about to begin or cease to bear the slope holds on one side only.
+     */
+    public GapSlopes slopes(Equilibrium at) {
+        double[] rotation = at.rotation();
+        double[][] cups = new double[contacts.links][];
+        double[][] links = new double[contacts.links][];
+        double[][] turning = new double[contacts.links][rate.length];
+        for (int i = 0; i < islands.size(); i++) {
+            turning(i, rotation, turning);
+        }
+        for (int i = 0; i < contacts.links; i++) {
+            cups[i] = gapSlopes(0, contacts.cups, rotation, turning[i]);
+            links[i] = gapSlopes(contacts.linkRow(0), contacts.links, rotation, turning[i]);
+            links[i][i] -= 1;
+        }
+        return new GapSlopes(cups, links);
+    }
+
+    private void turning(int island, double[] rotation, double[][] turning) {
+        Island one = islands.get(island);
+        double[] rates = loose[island] ? whispered(one, WHISPER * leastStiffness(one)) : rate;
+        settlings[island].rest(rates, rotation);
+        for (int r = 0; r < one.rows.length; r++) {
+            int link = one.rows[r] - contacts.linkRow(0);
+            if (link >= 0) {
+                settlings[island].turning(r, turning[link]);
+            }
+        }
+    }
+
+    private double[] gapSlopes(int from, int count, double[] rotation, double[] turning) {
+        double[] slopes = new double[count];
+        for (int i = 0; i < count; i++) {
+            slopes[i] = contacts.gapSlope(from + i, rotation, turning);
+        }
+        return slopes;
+    }
+
+    private double[] whispered(Island island, double whisper) {
+        double[] whispered = rate.clone();
+        for (int key : island.keys) {
+            whispered[key] += whisper;
+        }
+        return whispered;
+    }
+
     /** Torque on each key at rotation 0, opening positive. */
     double[] torque(List<Press> presses) {
         double[] torque = sprung.clone();
@@ -135,11 +183,10 @@ public final class Balance {
         Island one = islands.get(island);
         double whisper = WHISPER * leastStiffness(one);
         double[] centred = torque.clone();
-        double[] whispered = rate.clone();
+        double[] whispered = whispered(one, whisper);
         double largest = 0;
         for (int key : one.keys) {
             rotation[key] = 0;
-            whispered[key] += whisper;
             largest = Math.max(largest, Math.abs(torque[key]));
         }
         for (int round = 0; round < POLISH; round++) {

@@ -129,4 +129,13 @@ final class Contacts {
         double gap = stiffGap(row, rotation);
         return row < cups && gap < 0 ? gap * stiffness[row] / padStiffness[row] : gap;
     }
+
+    /** How the gap a feeler would find changes as the keys turn by {@code turning}. */
+    double gapSlope(int row, double[] rotation, double[] turning) {
+        double slope = arm1[row] * turning[key1[row]];
+        if (key2[row] >= 0) {
+            slope += arm2[row] * turning[key2[row]];
+        }
+        return row < cups && stiffGap(row, rotation) < 0 ? slope * stiffness[row] / padStiffness[row] : slope;
+    }
 }

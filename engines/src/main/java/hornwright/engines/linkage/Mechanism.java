@@ -127,6 +127,27 @@ public record Mechanism(List<Key> keys, List<Cup> cups, List<Stop> stops, List<L
         return new Mechanism(keys, cups, stops, changed, springs);
     }
 
+    /** Only the keys that can feel one of these through links, and what belongs to them; they rest as in the whole. */
+    public Mechanism around(Set<String> some) {
+        Set<String> kept = new HashSet<>(some);
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (Link link : links) {
+                if (kept.contains(link.driver()) || kept.contains(link.follower())) {
+                    grew |= kept.add(link.driver());
+                    grew |= kept.add(link.follower());
+                }
+            }
+        }
+        return new Mechanism(
+                keys.stream().filter(key -> kept.contains(key.id())).toList(),
+                cups.stream().filter(cup -> kept.contains(cup.key())).toList(),
+                stops.stream().filter(stop -> kept.contains(stop.key())).toList(),
+                links.stream().filter(link -> kept.contains(link.driver())).toList(),
+                springs.stream().filter(spring -> kept.contains(spring.key())).toList());
+    }
+
     Index keyIndex() {
         return Index.of(keys.stream().map(Key::id).toList());
     }

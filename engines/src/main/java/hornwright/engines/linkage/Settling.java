@@ -151,32 +151,77 @@ final class Settling {
     /** Solves the stiffness of the bearing contacts and springs for the step that would level the slope. */
     private void newton() {
         assemble();
+        factor();
+        for (int p = 0; p < size; p++) {
+            step[p] = -slope[p];
+        }
+        solve(step);
+    }
+
+    /** Turns the matrix into its L D Lᵀ, column by column. */
+    private void factor() {
         int target = 0;
         for (int p = 0; p < size; p++) {
             double inverse = 1 / diagonal[p];
             for (int e = island.start[p]; e < island.start[p + 1]; e++) {
                 double share = below[e] * inverse;
-                int line = island.below[e];
                 lower[e] = share;
-                diagonal[line] -= share * below[e];
-                step[line] -= share * step[p];
+                diagonal[island.below[e]] -= share * below[e];
                 for (int f = e + 1; f < island.start[p + 1]; f++) {
                     below[island.fill[target++]] -= share * below[f];
                 }
             }
         }
-        for (int p = size - 1; p >= 0; p--) {
-            double x = step[p] / diagonal[p];
+    }
+
+    private void solve(double[] x) {
+        for (int p = 0; p < size; p++) {
             for (int e = island.start[p]; e < island.start[p + 1]; e++) {
-                x -= lower[e] * step[island.below[e]];
+                x[island.below[e]] -= lower[e] * x[p];
             }
-            step[p] = x;
+        }
+        for (int p = size - 1; p >= 0; p--) {
+            double sum = x[p] / diagonal[p];
+            for (int e = island.start[p]; e < island.start[p + 1]; e++) {
+                sum -= lower[e] * x[island.below[e]];
+            }
+            x[p] = sum;
+        }
+    }
+
+    /** Makes ready for {@link #turning} at a rest. */
+    void rest(double[] rates, double[] rotation) {
+        double[] q = new double[size];
+        for (int p = 0; p < size; p++) {
+            q[p] = rotation[island.keys[p]];
+            rate[p] = rates[island.keys[p]];
+        }
+        gaps(q);
+        assemble();
+        factor();
+    }
+
+    /**
+     * Writes to {@code turning}, by key of the mechanism, how the rest turns for each metre that the r-th row's gap is
+     * made less, as long as the same contacts bear.
+     */
+    void turning(int r, double[] turning) {
+        if (gap[r] >= 0) {
+            return;
+        }
+        java.util.Arrays.fill(step, 0);
+        step[island.first[r]] = stiffness[r] * arm1[r];
+        if (island.second[r] >= 0) {
+            step[island.second[r]] = stiffness[r] * arm2[r];
+        }
+        solve(step);
+        for (int p = 0; p < size; p++) {
+            turning[island.keys[p]] = step[p];
         }
     }
 
     private void assemble() {
         for (int p = 0; p < size; p++) {
-            step[p] = -slope[p];
             diagonal[p] = rate[p];
         }
         java.util.Arrays.fill(below, 0);

@@ -13,6 +13,7 @@ import hornwright.engines.linkage.Mechanism.Towards;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -228,6 +229,30 @@ class LinkagePropertyTest {
                     .distinct()
                     .forEach(island -> balance.settle(island, torque, other));
             assertThat(other).containsExactly(rest, within(1e-10));
+        });
+    }
+
+    @Test
+    void slopes_are_those_of_a_small_difference() {
+        forRandomMechanisms(8, (mechanism, press, random) -> {
+            Balance balance = Balance.of(mechanism);
+            Equilibrium at = balance.under(press);
+            GapSlopes slopes = balance.slopes(at);
+            for (int i = 0; i < mechanism.links().size(); i++) {
+                Link link = mechanism.links().get(i);
+                double step = 1e-9;
+                Equilibrium moved = Balance.of(
+                                mechanism.withLinkThicknesses(Map.of(link.id(), link.thickness() + step)))
+                        .under(press);
+                for (int c = 0; c < mechanism.cups().size(); c++) {
+                    double difference = (moved.cups().gap()[c] - at.cups().gap()[c]) / step;
+                    assertThat(slopes.cups()[i][c]).isCloseTo(difference, within(1e-4));
+                }
+                for (int l = 0; l < mechanism.links().size(); l++) {
+                    double difference = (moved.links().gap()[l] - at.links().gap()[l]) / step;
+                    assertThat(slopes.links()[i][l]).isCloseTo(difference, within(1e-4));
+                }
+            }
         });
     }
 }

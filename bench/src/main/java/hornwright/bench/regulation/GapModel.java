@@ -1,0 +1,170 @@
+package hornwright.bench.regulation;
+
+import hornwright.bench.action.Action;
+import hornwright.bench.horn.Keywork;
+import hornwright.engines.linkage.Balance;
+import hornwright.engines.linkage.Equilibrium;
+import hornwright.engines.linkage.GapSlopes;
+import hornwright.engines.linkage.Landing;
+import hornwright.engines.linkage.Mechanism;
+import hornwright.engines.linkage.SetThickness;
+import hornwright.engines.linkage.Thicknesses;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Gaps at watched spots as the contacts' errors would leave them, mm. An error is how much thicker a contact is than the
+ * thickness at which all cups of its sets land together.
+ */
+final class GapModel {
+    private static final double PER_METRE = 1e3;
+
+    private final Keywork keywork;
+    private final List<Watch> watches;
+    private final List<String> links;
+    private final double[] aimedMm;
+    private final Map<Set<String>, Mechanism> byAway;
+    private final List<Pressed> presses;
+
+    /** One state of the fingers and the spots felt in it. */
+    private record Pressed(String key, Set<String> away, List<Spot> spots) {}
+
+    /** Number of a watch, and where its gap stands among the mechanism's cups or links. */
+    private record Spot(int watch, int cup, int link) {}
+
+    /** Gaps, and their slopes with each contact's thickness, [watch][contact]. */
+    record Gaps(double[] mm, double[][] slopes) {}
+
+    private GapModel(
+            Keywork keywork,
+            List<Watch> watches,
+            List<String> links,
+            double[] aimedMm,
+            Map<Set<String>, Mechanism> byAway) {
+        this.keywork = keywork;
+        this.watches = watches;
+        this.links = links;
+        this.aimedMm = aimedMm;
+        this.byAway = byAway;
+        presses = presses();
+    }
+
+    static GapModel of(Action action) {
+        Keywork keywork = action.keywork();
+        List<Watch> watches = Watch.all(keywork);
+        List<Landing> landings = Watch.cups(keywork).stream()
+                .map(watch -> new Landing(Action.press(keywork.keys().get(watch.press()), 1), List.of(watch.at())))
+                .toList();
+        List<SetThickness> aims = Thicknesses.of(action.mechanism(), landings).set();
+        Set<String> pressed = watches.stream().map(Watch::press).collect(Collectors.toSet());
+        Map<Set<String>, Mechanism> byAway = new LinkedHashMap<>();
+        for (Watch watch : watches) {
+            byAway.computeIfAbsent(
+                    watch.away(), away -> action.holdingAway(away).mechanism().around(pressed));
+        }
+        return new GapModel(
+                keywork,
+                watches,
+                aims.stream().map(SetThickness::link).toList(),
+                aims.stream().mapToDouble(aim -> PER_METRE * aim.thickness()).toArray(),
+                byAway);
+    }
+
+    /** The same contacts seen through some of the watches. */
+    GapModel watching(List<Watch> some) {
+        return new GapModel(keywork, some, links, aimedMm, byAway);
+    }
+
+    List<Watch> watches() {
+        return watches;
+    }
+
+    /** Ids of the contacts between pressed keys and cups that must shut, in the order of the keywork. */
+    List<String> links() {
+        return links;
+    }
+
+    private List<Pressed> presses() {
+        Map<List<Object>, Pressed> all = new LinkedHashMap<>();
+        for (int i = 0; i < watches.size(); i++) {
+            Watch watch = watches.get(i);
+            Mechanism mechanism = mechanism(watch.away());
+            List<String> cups = mechanism.cups().stream().map(Mechanism.Cup::id).toList();
+            List<String> contacts =
+                    mechanism.links().stream().map(Mechanism.Link::id).toList();
+            all.computeIfAbsent(
+                            List.of(watch.press(), watch.away()),
+                            state -> new Pressed(watch.press(), watch.away(), new ArrayList<>()))
+                    .spots()
+                    .add(new Spot(i, cups.indexOf(watch.at()), contacts.indexOf(watch.at())));
+        }
+        return List.copyOf(all.values());
+    }
+
+    private Mechanism mechanism(Set<String> away) {
+        Mechanism mechanism = byAway.get(away);
+        if (mechanism == null) {
+            throw new IllegalStateException("nothing is known with " + away + " held away");
+        }
+        return mechanism;
+    }
+
+    /**
+     * Gap at each watched spot; negative where it is pressed in.
+     *
+     * @param errorsMm of each of {@link #links()}
+     * @param times how many times as hard as each touch was made for
+     */
+    double[] gapsMm(double[] errorsMm, double times) {
+        return gaps(errorsMm, times, false).mm();
+    }
+
+    /** The same with slopes. */
+    Gaps gaps(double[] errorsMm, double times) {
+        return gaps(errorsMm, times, true);
+    }
+
+    private Gaps gaps(double[] errorsMm, double times, boolean sloping) {
+        double[] gaps = new double[watches.size()];
+        double[][] slopes = new double[gaps.length][links.size()];
+        Map<Set<String>, Balance> balances = new HashMap<>();
+        for (Pressed press : presses) {
+            Balance balance =
+                    balances.computeIfAbsent(press.away(), away -> Balance.of(with(mechanism(away), errorsMm)));
+            Equilibrium at = balance.under(List.of(Action.press(keywork.keys().get(press.key()), times)));
+            for (Spot spot : press.spots()) {
+                double[] of = spot.cup() >= 0 ? at.cups().gap() : at.links().gap();
+                gaps[spot.watch()] = PER_METRE * of[Math.max(spot.cup(), spot.link())];
+            }
+            if (sloping) {
+                slope(press, balance.slopes(at), slopes);
+            }
+        }
+        return new Gaps(gaps, slopes);
+    }
+
+    private void slope(Pressed press, GapSlopes slopes, double[][] into) {
+        List<String> all =
+                mechanism(press.away()).links().stream().map(Mechanism.Link::id).toList();
+        for (int i = 0; i < links.size(); i++) {
+            int link = all.indexOf(links.get(i));
+            for (Spot spot : press.spots()) {
+                into[spot.watch()][i] =
+                        spot.cup() >= 0 ? slopes.cups()[link][spot.cup()] : slopes.links()[link][spot.link()];
+            }
+        }
+    }
+
+    private Mechanism with(Mechanism mechanism, double[] errorsMm) {
+        Map<String, Double> thicknesses = new HashMap<>();
+        for (int i = 0; i < errorsMm.length; i++) {
+            thicknesses.put(links.get(i), (aimedMm[i] + errorsMm[i]) / PER_METRE);
+        }
+        return mechanism.withLinkThicknesses(thicknesses);
+    }
+}
