@@ -2,8 +2,10 @@ package hornwright.bench.job;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -91,15 +93,39 @@ public final class History<S> {
             return Optional.of("There is no edit %d here; the last one is %d.".formatted(seq, seq()));
         }
         if (undone.contains(seq)) {
-            return Optional.of("Edit %d is undone already.".formatted(seq));
+            return Optional.of(undoneAlready(seq));
         }
         Fields touched = fieldsOf(seq);
         return edits.subList((int) seq, edits.size()).stream()
                 .filter(later -> !undone.contains(later.seq()))
                 .filter(later -> fieldsOf(later.seq()).meets(touched))
                 .reduce((first, second) -> second)
-                .map(later -> "Edit %d stands on it (%s); undo that one first."
-                        .formatted(later.seq(), later.edit().inWords()));
+                .map(History::standsOnIt);
+    }
+
+    /** The same for every edit at once: a sentence for each that may not be undone. */
+    public Map<Long, String> whyNotUndo() {
+        Map<Long, String> why = new HashMap<>();
+        Standing standing = new Standing();
+        for (Posted posted : edits.reversed()) {
+            if (undone.contains(posted.seq())) {
+                why.put(posted.seq(), undoneAlready(posted.seq()));
+                continue;
+            }
+            Fields touched = fieldsOf(posted.seq());
+            standing.on(touched).ifPresent(later -> why.put(posted.seq(), standsOnIt(later)));
+            standing.add(posted, touched);
+        }
+        return why;
+    }
+
+    private static String undoneAlready(long seq) {
+        return "Edit %d is undone already.".formatted(seq);
+    }
+
+    private static String standsOnIt(Posted later) {
+        return "Edit %d stands on it (%s); undo that one first."
+                .formatted(later.seq(), later.edit().inWords());
     }
 
     /** What the edit touches; an undo touches what its target touches. */

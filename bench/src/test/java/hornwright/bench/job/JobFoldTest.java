@@ -22,6 +22,7 @@ import hornwright.bench.survey.Treatment;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -141,8 +142,11 @@ final class JobFoldTest {
             for (Posted next : posted) {
                 stepwise = stepwise.advance(next);
             }
-            assertThat(stepwise.state())
-                    .isEqualTo(History.of(new JobFold("q-0007"), posted).state());
+            History<Optional<Job>> whole = History.of(new JobFold("q-0007"), posted);
+            assertThat(stepwise.state()).isEqualTo(whole.state());
+            Map<Long, String> why = whole.whyNotUndo();
+            posted.forEach(edit ->
+                    assertThat(Optional.ofNullable(why.get(edit.seq()))).isEqualTo(whole.whyNotUndo(edit.seq())));
         }
     }
 

@@ -67,7 +67,9 @@ public record ShopData(
             throw Refusal.of(e);
         }
         try {
-            ready.accept(Schema.of(database));
+            if (!KnownTables.match(database)) {
+                ready.accept(Schema.of(database));
+            }
             return database;
         } catch (RuntimeException e) {
             database.close();

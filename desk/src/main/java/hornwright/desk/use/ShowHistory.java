@@ -1,11 +1,12 @@
 package hornwright.desk.use;
 
 import hornwright.bench.job.History;
-import hornwright.bench.job.Posted;
 import hornwright.bench.job.StreamName;
 import hornwright.desk.journal.Person;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The edits of a stream in words, newest first. */
@@ -19,8 +20,16 @@ public record ShowHistory(Shop shop) {
 
     public List<Line> of(StreamName stream) {
         History<?> history = shop.history(stream);
+        Map<Long, String> whyNot = history.whyNotUndo();
+        Map<String, String> names = new HashMap<>();
         return history.edits().reversed().stream()
-                .map(posted -> line(history, posted))
+                .map(posted -> new Line(
+                        posted.seq(),
+                        posted.at(),
+                        names.computeIfAbsent(posted.who(), this::name),
+                        posted.edit().inWords(),
+                        history.isUndone(posted.seq()),
+                        Optional.ofNullable(whyNot.get(posted.seq()))))
                 .toList();
     }
 
@@ -29,19 +38,12 @@ public record ShowHistory(Shop shop) {
         return of(StreamName.ofJob(jobId));
     }
 
-    private Line line(History<?> history, Posted posted) {
-        String who = shop.data()
+    private String name(String who) {
+        return shop.data()
                 .people()
-                .find(posted.who())
+                .find(who)
                 .map(Person::name)
                 .filter(name -> !name.isEmpty())
-                .orElse(posted.who());
-        return new Line(
-                posted.seq(),
-                posted.at(),
-                who,
-                posted.edit().inWords(),
-                history.isUndone(posted.seq()),
-                history.whyNotUndo(posted.seq()));
+                .orElse(who);
     }
 }

@@ -128,6 +128,14 @@ abstract class JournalContract {
     }
 
     @Test
+    void the_tables_just_made_are_the_ones_the_program_knows_at_a_glance() {
+        assertThat(KnownTables.written(data.database())).hasSizeGreaterThan(1);
+        assertThat(KnownTables.match(data.database()))
+                .as("%s", KnownTables.written(data.database()))
+                .isTrue();
+    }
+
+    @Test
     void many_hands_at_once_lose_nothing_and_double_nothing() throws Exception {
         int hands = 4;
         int each = 10;
