@@ -21,6 +21,7 @@ final class ShippedRules {
             adhesive.typical_mm | 0.5 | 0.15 | mm | 0.05 | 2 | film under a pad when nobody has aimed at anything | bench judgement
             adhesive.most_mm | 0.8 | 0 | mm | 0.1 | 3 | thickest film under a pad that still stays put | bench judgement
             adhesive.small-typical_mm | 0.3 | 0.1 | mm | 0.05 | 2 | film under an octave pad | bench judgement
+            adhesive.small-least_mm | 0.1 | 0 | mm | 0 | 2 | thinnest film under an octave pad, which is stuck rather than floated | bench judgement
             pad.thin-look_mm | 1.3 | 0.3 | mm | 0 | 4 | how far a pad face should stand proud of the cup rim | common practice
             pad.thin-look-tolerance_mm | 0.5 | 0 | mm | 0 | 3 | how far the look may differ before it is mentioned | bench judgement
             parallel-gap.large_mm | 1.6 | 0.3 | mm | 0 | 5 | cup rim to hole rim with the key closed, holes of 15 mm and more, nobody has measured | bench judgement

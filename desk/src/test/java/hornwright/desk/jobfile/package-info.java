@@ -1,4 +1,4 @@
-/** Tests of job files. */
+/** Job files: what is read, what is refused, and the schemas that say so. */
 @NullMarked
 package hornwright.desk.jobfile;
 

@@ -17,7 +17,7 @@ final class EveryNumberSpeaksTest {
     static Stream<PlanInputs> jobs() {
         Stream<PlanInputs> bare = KeyworkFile.SHIPPED.stream()
                 .map(id -> PlanInputs.of(KeyworkFile.shipped(id).orElseThrow()));
-        return bare;
+        return Stream.concat(bare, Stream.of(Examples.job("job"), Examples.job("job-ten-minutes")));
     }
 
     @ParameterizedTest

@@ -89,10 +89,10 @@ final class Freshness {
     /** The ids a piece of work bears on: the cup with its hole and key, the links of that key, or the contact itself. */
     private Set<String> touched(WorkDone work) {
         String bare = work.of().replaceFirst("^(cup|foot|guard|bumper)\\.", "");
-        Set<String> ids = new HashSet<>(Set.of(work.of(), bare, "cup." + bare, "foot." + bare, "guard." + bare));
+        Set<String> ids = new HashSet<>(List.of(work.of(), bare, "cup." + bare, "foot." + bare, "guard." + bare));
         for (Cup cup : keywork.cups()) {
             if (cup.hole().equals(bare) || cup.key().equals(bare)) {
-                ids.addAll(Set.of(cup.id(), cup.hole(), cup.key()));
+                ids.addAll(List.of(cup.id(), cup.hole(), cup.key()));
             }
         }
         for (Link link : keywork.links()) {

@@ -66,7 +66,7 @@ final class PadAdvice {
     private void fit() {
         PlannedNumber chosen = window.chosen();
         PlannedNumber left = window.left();
-        double least = ask.rules().value("adhesive.least_mm");
+        double least = ask.rules().value(ask.leastFilm());
         double most = ask.rules().value("adhesive.most_mm");
         if (chosen != null && left != null && left.value() >= least && left.value() <= most) {
             say(String.format(

@@ -69,6 +69,11 @@ public record PadQuestion(
         return hole().diameterMm() >= 15 ? "large" : "small";
     }
 
+    /** The rule for the thinnest film under this pad. */
+    String leastFilm() {
+        return hole().octaveVent() ? "adhesive.small-least_mm" : "adhesive.least_mm";
+    }
+
     String place() {
         return "pad." + cup.hole();
     }

@@ -62,14 +62,14 @@ final class ThicknessChoice {
                 in -> in[0] - in[1] + in[4] - good.value(),
                 Because.Input.of("room for pad and adhesive", room.room()),
                 new Because.Input("film aimed at", film.value(), "mm", 0, film.because()),
-                Because.Input.of("thinnest film", reasons.rule(ask.rules(), "adhesive.least_mm")),
+                Because.Input.of("thinnest film", reasons.rule(ask.rules(), ask.leastFilm())),
                 Because.Input.of("thickest film", reasons.rule(ask.rules(), "adhesive.most_mm")),
                 new Because.Input("a pad is good to", good.value(), "mm", spread, good.because()));
     }
 
     private PlannedNumber window(PlannedNumber wanted) {
         double low = room.room().value() - ask.rules().value("adhesive.most_mm") + wanted.u();
-        double high = room.room().value() - ask.rules().value("adhesive.least_mm") - wanted.u();
+        double high = room.room().value() - ask.rules().value(ask.leastFilm()) - wanted.u();
         double least = Math.max(wanted.u(), ask.rules().value("pad.thickness-within_mm"));
         return high - low > least && low > 0 ? wanted.within(low, high) : wanted;
     }
