@@ -1,6 +1,0 @@
-package hornwright.engines.air;
-
-/** Delete me with the first real class of this package. */
-final class Unbuilt {
-    private Unbuilt() {}
-}
