@@ -31,7 +31,7 @@ public final class AirColumn {
 
     private static Voicing voicing(AirInput input, Ladder ladder, Grid grid, Fingering fingering) {
         Response response = response(input, ladder, fingering);
-        Samples samples = samples(input, ladder, grid, fingering, response);
+        Samples samples = samples(ladder, grid, fingering, response);
         List<Peak> peaks = new Peaks(samples, response).lowest(Math.max(input.modes(), fingering.peak()));
         ImpedanceCurve curve = input.curve() == null ? null : curve(input.curve(), response);
         List<Peak> wanted = peaks.subList(0, Math.min(input.modes(), peaks.size()));
@@ -51,7 +51,7 @@ public final class AirColumn {
                 : new Chain(ladder, fingering.open());
     }
 
-    private static Samples samples(AirInput input, Ladder ladder, Grid grid, Fingering fingering, Response response) {
+    private static Samples samples(Ladder ladder, Grid grid, Fingering fingering, Response response) {
         if (response instanceof Chain) {
             boolean[] states = ladder.states(fingering.open());
             return new Samples(grid.step, index -> grid.admittance(index, states));

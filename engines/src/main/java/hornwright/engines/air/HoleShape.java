@@ -2,6 +2,7 @@ package hornwright.engines.air;
 
 import hornwright.engines.air.AirInput.Hole;
 import hornwright.engines.air.AirInput.Pad;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lengths (m) of a hole's circuit, which do not depend on frequency.
@@ -32,7 +33,6 @@ record HoleShape(
         Pad pad = hole.pad();
         double left = hole.chimney() - (pad == null ? 0 : pad.protrusion());
         double matching = matching(b, delta);
-        boolean hovering = pad != null && pad.height() > 0;
         return new HoleShape(
                 b,
                 boreRadius,
@@ -41,10 +41,16 @@ record HoleShape(
                 left + matching,
                 -(0.35 - 0.06 * Math.tanh(2.7 * hole.chimney() / b)) * b * delta * delta,
                 -(0.12 + 0.17 * Math.tanh(2.4 * left / b)) * b * delta * delta,
-                hovering
-                        ? Radiation.pad(b, hole.rimWall(), pad.radius(), pad.height())
-                        : Radiation.rim(b, hole.rimWall()),
-                hovering ? Radiation.padSlope(b, hole.rimWall(), pad.radius(), pad.height()) : 0);
+                outer(hole, pad),
+                pad == null || pad.height() <= 0
+                        ? 0
+                        : Radiation.padSlope(b, hole.rimWall(), pad.radius(), pad.height()));
+    }
+
+    private static double outer(Hole hole, @Nullable Pad pad) {
+        return pad == null || pad.height() <= 0
+                ? Radiation.rim(hole.radius(), hole.rimWall())
+                : Radiation.pad(hole.radius(), hole.rimWall(), pad.radius(), pad.height());
     }
 
     /** Length of the wedge of air between the bore and the plane that touches it. */
