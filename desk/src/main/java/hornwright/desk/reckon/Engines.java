@@ -6,7 +6,8 @@ import java.util.Optional;
 /** All engines, in the order of the floor plan. */
 public final class Engines {
     private static final List<Engine> ALL = List.of(
-            new SeatReckon(), //
+            new AirReckon(), //
+            new SeatReckon(),
             new LinkageReckon(),
             new ActionReckon(),
             new SpringReckon(),

@@ -6,6 +6,7 @@ enum Unit {
     UM(1e6),
     ML(1e6),
     MM2(1e6),
+    MM3(1e9),
     UM3(1e18),
     G(1e3),
     G_MM2(1e9),

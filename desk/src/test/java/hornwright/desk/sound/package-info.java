@@ -1,3 +1,5 @@
-/** Sound files of every sort, and what the program says to a broken one. */
-@org.jspecify.annotations.NullMarked
+/** The shipped horns heard by the air engine, and sound files read. */
+@NullMarked
 package hornwright.desk.sound;
+
+import org.jspecify.annotations.NullMarked;

@@ -36,13 +36,14 @@ public final class AirColumn {
         ImpedanceCurve curve = input.curve() == null ? null : curve(input.curve(), response);
         List<Peak> wanted = peaks.subList(0, Math.min(input.modes(), peaks.size()));
         if (peaks.size() < fingering.peak()) {
-            return new Voicing(wanted, null, null, List.of(), curve);
+            return new Voicing(wanted, null, null, null, List.of(), curve);
         }
-        double sounding = peaks.get(fingering.peak() - 1).frequency();
+        Peak peak = peaks.get(fingering.peak() - 1);
+        double sounding = peak.frequency();
         Playing playing = new Playing(samples, response);
         List<Sensitivity> sensitivities =
                 input.sensitivity() ? Sensitivities.of(input, fingering, response, sounding) : List.of();
-        return new Voicing(wanted, playing.soft(sounding), playing.loud(sounding), sensitivities, curve);
+        return new Voicing(wanted, peak, playing.soft(sounding), playing.loud(sounding), sensitivities, curve);
     }
 
     private static Response response(AirInput input, Ladder ladder, Fingering fingering) {

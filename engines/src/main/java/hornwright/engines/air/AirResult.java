@@ -13,6 +13,7 @@ public record AirResult(List<Voicing> fingerings) {
      * One fingering.
      *
      * @param peaks the lowest resonances, ascending
+     * @param sounding the one that sounds; null if the fingering has not so many
      * @param soft where a soft note plays: zero of the reactance nearest the sounding peak, Hz; null if there is none
      * @param loud where a loud note plays: its harmonics have their say, Hz; null if there is none
      * @param sensitivities for every open hole with a pad; empty when not asked or when the peak is not there
@@ -20,6 +21,7 @@ public record AirResult(List<Voicing> fingerings) {
      */
     public record Voicing(
             List<Peak> peaks,
+            @Nullable Peak sounding,
             @Nullable Double soft,
             @Nullable Double loud,
             List<Sensitivity> sensitivities,
@@ -27,6 +29,10 @@ public record AirResult(List<Voicing> fingerings) {
         public Voicing {
             peaks = List.copyOf(peaks);
             sensitivities = List.copyOf(sensitivities);
+        }
+
+        public boolean sounds() {
+            return sounding != null;
         }
     }
 

@@ -12,6 +12,9 @@ final class Peaks {
 
     private static final double HIGHEST = 6000;
 
+    /** A narrower peak, Hz, has no loss but that of rounding. */
+    private static final double NARROWEST = 1e-5;
+
     private final Samples samples;
     private final Response response;
 
@@ -43,13 +46,15 @@ final class Peaks {
                 new Complex[] {samples.at(index - 1), samples.at(index), samples.at(index + 1)});
         double frequency = valley.bottom();
         double least = valley.admittance().squared();
-        return new Peak(frequency, 1 / Math.sqrt(least), quality(index, frequency, least));
-    }
-
-    private @Nullable Double quality(int index, double frequency, double least) {
         Double below = flank(index, frequency, least, -1);
         Double above = flank(index, frequency, least, 1);
-        return below == null || above == null ? null : Double.valueOf(frequency / (above - below));
+        if (below == null || above == null) {
+            return new Peak(frequency, 1 / Math.sqrt(least), null);
+        }
+        boolean lossless = above - below < NARROWEST;
+        return lossless
+                ? new Peak(frequency, Double.POSITIVE_INFINITY, null)
+                : new Peak(frequency, 1 / Math.sqrt(least), frequency / (above - below));
     }
 
     /** Where |Y|² has doubled on one side, before it falls again; null if it does not. */

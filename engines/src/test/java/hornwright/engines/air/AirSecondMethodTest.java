@@ -177,8 +177,9 @@ class AirSecondMethodTest {
                     assertThat(1 / chain.admittance(peak.frequency() + off).magnitude())
                             .isLessThan(peak.magnitude());
                 }
-                if (peak.quality() != null) {
-                    assertThat(peak.quality()).isCloseTo(denseQuality(chain, peak), within(0.02 * peak.quality()));
+                Double quality = peak.quality();
+                if (quality != null) {
+                    assertThat(quality).isCloseTo(denseQuality(chain, peak, quality), within(0.02 * quality));
                 }
             }
         }
@@ -200,8 +201,8 @@ class AirSecondMethodTest {
         return found;
     }
 
-    private static double denseQuality(Chain chain, Peak peak) {
-        double step = peak.frequency() / peak.quality() / 2000;
+    private static double denseQuality(Chain chain, Peak peak, double about) {
+        double step = peak.frequency() / about / 2000;
         double half = peak.magnitude() / Math.sqrt(2);
         double low = peak.frequency();
         while (1 / chain.admittance(low).magnitude() > half) {

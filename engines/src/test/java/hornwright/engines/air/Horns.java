@@ -13,6 +13,7 @@ import hornwright.engines.air.AirResult.Peak;
 import hornwright.engines.air.AirResult.Voicing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -130,7 +131,7 @@ final class Horns {
     static List<Hole> raised(List<Hole> holes, double factor, int... which) {
         List<Hole> all = new ArrayList<>(holes);
         for (int i : which) {
-            Pad pad = all.get(i).pad();
+            Pad pad = there(all.get(i).pad());
             all.set(i, all.get(i).withHeight(pad.height() * factor));
         }
         return all;
@@ -146,6 +147,11 @@ final class Horns {
 
     static double peak(AirInput in, int number) {
         return peaks(in).get(number - 1).frequency();
+    }
+
+    /** A value that must be there. */
+    static <T> T there(@Nullable T value) {
+        return Objects.requireNonNull(value);
     }
 
     static double cents(double from, double to) {

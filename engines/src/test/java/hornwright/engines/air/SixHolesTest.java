@@ -68,7 +68,10 @@ class SixHolesTest {
                         h.radius(),
                         h.chimney(),
                         h.rimWall(),
-                        new AirInput.Pad(h.pad().radius(), h.pad().height(), 0.5e-3)))
+                        new AirInput.Pad(
+                                Horns.there(h.pad()).radius(),
+                                Horns.there(h.pad()).height(),
+                                0.5e-3)))
                 .toList();
         for (int n = 1; n <= 3; n++) {
             double cents = Horns.cents(Horns.peak(before, n), Horns.peak(before.withHoles(deeper), n));
