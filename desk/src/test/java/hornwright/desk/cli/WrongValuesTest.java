@@ -17,8 +17,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Every value of every example put wrong in every way: answered or refused with a sentence, never by a stumble. */
 final class WrongValuesTest {
-    private static final List<String> WRONG =
-            List.of("null", "\"x\"", "true", "-1", "0", "0.5", "1e300", "-1e300", "1e-300", "[]", "{}", "[{}]", "[1]");
+    private static final List<String> WRONG = List.of("null", "\"x\"", "-1", "0", "0.5", "1e300", "1e-300", "[]", "{}");
 
     /** The one that reads sound has no JSON to put wrong; air is tried apart, it takes long. */
     static Stream<String> jsonEngines() {

@@ -27,7 +27,7 @@ final class KeyMotion {
     private static final double FIRST_STEP = 1e-3;
 
     private static final int MOST_TOUCHES = 20_000;
-    private static final int MOST_STEPS = 2_000_000;
+    private static final int MOST_STEPS = 1_000_000;
 
     private final Slider slider;
     private final Consumer<Leg> watcher;
