@@ -1,6 +1,7 @@
 package hornwright.desk.web;
 
 import hornwright.bench.plan.NumberName;
+import hornwright.bench.work.StepState;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
 import java.util.List;
@@ -15,6 +16,7 @@ final class Tray {
                 compartment(bench, "survey", "Survey", looked(bench), current),
                 compartment(bench, "measure", "Measure", count(readings(bench), "reading"), current),
                 compartment(bench, "plan", "Plan", sized(bench), current),
+                compartment(bench, "work", "Work", worked(bench), current),
                 compartment(bench, "history", "History", count(bench.history().seq(), "edit"), current));
     }
 
@@ -39,6 +41,18 @@ final class Tray {
                 .filter(cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent())
                 .count();
         return "%d of %d pads sized".formatted(sized, bench.keywork().cups().size());
+    }
+
+    private static String worked(OnBench bench) {
+        long again = bench.plan().order().stream()
+                .filter(step -> step.state() instanceof StepState.Recheck)
+                .count();
+        long done = bench.plan().order().stream()
+                .filter(step -> step.state() instanceof StepState.Good)
+                .count();
+        return again > 0
+                ? again + " to look at again"
+                : "%d of %d steps".formatted(done, bench.plan().order().size());
     }
 
     private static String count(long number, String word) {

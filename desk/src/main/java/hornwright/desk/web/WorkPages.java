@@ -1,0 +1,92 @@
+package hornwright.desk.web;
+
+import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.survey.WorkKind;
+import hornwright.bench.work.Step;
+import hornwright.desk.use.RecordWork;
+import hornwright.desk.use.Saved;
+import hornwright.desk.web.view.Clocks;
+import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.WorkRows;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+
+/** The order of work: what is done is said here, and what must be looked at again shows at once. */
+final class WorkPages {
+    private final Desk desk;
+
+    WorkPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/work", this::show);
+        routes.post("/horn/{id}/work", this::record);
+    }
+
+    private void show(Context context) {
+        OnBench bench = desk.bench(context);
+        desk.answer(
+                context,
+                "work",
+                new WorkRows(bench, Desk::fresh).page(desk.frame(context, bench, "Work", "work"), said(context)));
+    }
+
+    private void record(Context context) {
+        OnBench bench = desk.bench(context);
+        Step step = step(bench, Desk.field(context, "step"));
+        Saved.Kept kept = Desk.kept(new RecordWork(desk.shop())
+                .record(bench.id(), Desk.form(context), kind(Desk.field(context, "act"), step), of(context, step)));
+        Back.to(context, bench.address("work") + "?saved=" + kept.seq() + "#step-" + step.id());
+    }
+
+    private static Step step(OnBench bench, String id) {
+        return bench.plan().order().stream()
+                .map(PlannedStep::step)
+                .filter(step -> step.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("This horn has no step \"%s\".".formatted(id)));
+    }
+
+    private static WorkKind kind(String act, Step step) {
+        return switch (act) {
+            case "done" -> WorkKind.SIGNED_OFF;
+            case "right" -> WorkKind.FOUND_RIGHT;
+            case "changed" -> disturbing(step);
+            default -> throw new Refusal(422, "Say whether the step is done, found right, or changed since.");
+        };
+    }
+
+    /** What changing the result of a step is called; a step of the whole horn is simply done again. */
+    private static WorkKind disturbing(Step step) {
+        return switch (step.id().replaceFirst("\\..*", "")) {
+            case "arm" -> WorkKind.ARM_BENT;
+            case "cup" -> WorkKind.CUP_LEVELLED;
+            case "level" -> WorkKind.HOLE_LEVELLED;
+            case "fit" -> WorkKind.KEY_FITTED;
+            case "regulate" -> WorkKind.LINK_CHANGED;
+            case "spring" -> WorkKind.SPRING_CHANGED;
+            default -> WorkKind.SIGNED_OFF;
+        };
+    }
+
+    private static String of(Context context, Step step) {
+        boolean changed = Desk.field(context, "act").equals("changed") && disturbing(step) != WorkKind.SIGNED_OFF;
+        return changed ? step.id().replaceFirst("^[a-z]+\\.", "") : step.id();
+    }
+
+    private String said(Context context) {
+        String seq = context.queryParam("saved");
+        OnBench bench = desk.bench(context);
+        boolean known = seq != null
+                && seq.matches("\\d{1,9}")
+                && Long.parseLong(seq) <= bench.history().seq();
+        return known && Long.parseLong(seq) > 0
+                ? "saved "
+                        + Clocks.time(bench.history()
+                                .edits()
+                                .get(Integer.parseInt(seq) - 1)
+                                .at())
+                : "";
+    }
+}

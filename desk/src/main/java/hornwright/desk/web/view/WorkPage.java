@@ -1,0 +1,43 @@
+package hornwright.desk.web.view;
+
+import java.util.List;
+
+/** The work in its order. Question: what do I do now, and what must be looked at again? */
+public record WorkPage(
+        Frame frame,
+        Next next,
+        String horn,
+        long seq,
+        String said,
+        List<StepRow> now,
+        List<StepRow> again,
+        List<StageRow> stages) {
+    public WorkPage {
+        now = List.copyOf(now);
+        again = List.copyOf(again);
+        stages = List.copyOf(stages);
+    }
+
+    /**
+     * One step.
+     *
+     * @param why why it waits or is to be looked at again; empty otherwise
+     * @param acts what can be said of it now
+     * @param key of the form, so that sending twice counts once
+     */
+    public record StepRow(String id, String words, State state, String why, List<Act> acts, String key) {
+        public StepRow {
+            acts = List.copyOf(acts);
+        }
+    }
+
+    /** A button: the word that is sent, and what stands on it. */
+    public record Act(String word, String label, boolean first) {}
+
+    /** One stage and how much of it is done. */
+    public record StageRow(String name, String fact, List<StepRow> steps) {
+        public StageRow {
+            steps = List.copyOf(steps);
+        }
+    }
+}
