@@ -35,8 +35,11 @@ final class RunningShop implements Pages.Running {
         String database = request.database();
         OpenShop.Where where =
                 database == null ? new OpenShop.Where.Folder(request.folder()) : new OpenShop.Where.Server(database);
-        OpenShop.FirstRun firstRun =
-                request.filling() == Pages.Filling.EMPTY ? OpenShop.FirstRun.EMPTY : OpenShop.FirstRun.DEMO;
+        OpenShop.FirstRun firstRun = switch (request.filling()) {
+            case DEMO_WHEN_NEW -> OpenShop.FirstRun.DEMO;
+            case DEMO -> OpenShop.FirstRun.DEMO_UNTIL_A_JOB;
+            case EMPTY -> OpenShop.FirstRun.EMPTY;
+        };
         try {
             return OpenShop.open(where, firstRun, Clock.systemUTC());
         } catch (Unusable unusable) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 
 /** The one table in which every change is kept, in order, for good. Safe to use from several threads. */
 public final class Journal {
@@ -36,10 +37,20 @@ public final class Journal {
 
     /**
      * Keeps all drafts or none, in one transaction. When it returns {@link Appended.Kept}, they are on disk. The key
-     * makes a repeat harmless: the same key with the same drafts gives the entries of the first time.
+     * makes a repeat harmless: the same key with the same drafts gives the entries of the first time. When the database
+     * fails, {@link Unusable} says so; the edits are then there as a whole or not at all, and sending them again with the
+     * same key settles it.
      */
     public Appended append(List<Draft> drafts, Hand hand, String key, Alongside alongside) {
         requireKey(drafts, key);
+        try {
+            return appendIn(drafts, hand, key, alongside);
+        } catch (JdbiException e) {
+            throw Refusal.notKept(e);
+        }
+    }
+
+    private Appended appendIn(List<Draft> drafts, Hand hand, String key, Alongside alongside) {
         return database.writer().inTransaction(transaction -> {
             database.claim(transaction);
             List<Entry> before = Rows.withKeys(transaction, keys(key, drafts.size()));

@@ -16,6 +16,16 @@ final class Refusal {
                 : new Unusable("The database cannot be opened: " + first, thrown);
     }
 
+    /** A full disk, a lost connection: what was to be written was not, or nobody can tell. */
+    static Unusable notKept(RuntimeException thrown) {
+        SQLException said = deepest(thrown);
+        String words = String.valueOf((said == null ? thrown : said).getMessage());
+        return Unusable.now(
+                "Not saved: the database answered \"%s\". Send it again; it is kept once."
+                        .formatted(words.lines().findFirst().orElse(words)),
+                thrown);
+    }
+
     /** Class 08 of the SQL standard: no connection; 57P03 of PostgreSQL: still starting. */
     private static boolean isUnreachable(@Nullable SQLException said) {
         String state = said == null ? null : said.getSQLState();

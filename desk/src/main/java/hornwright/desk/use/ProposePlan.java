@@ -1,6 +1,5 @@
 package hornwright.desk.use;
 
-import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.job.Job;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
@@ -10,17 +9,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 
 /** The plan of a job as everything stands now. One plan a job is remembered, and made again when its inputs change. */
 public final class ProposePlan {
     private record Made(PlanInputs inputs, Plan plan) {}
 
     private final Shop shop;
+    private final AsBuiltMemory asBuilt;
     private final Map<String, Made> last = new ConcurrentHashMap<>();
 
     public ProposePlan(Shop shop) {
         this.shop = shop;
+        this.asBuilt = new AsBuiltMemory(shop);
     }
 
     public Plan of(Job job) {
@@ -55,14 +55,8 @@ public final class ProposePlan {
                 job.findings().groups(),
                 List.copyOf(job.decisions().values()),
                 job.work(),
-                asBuilt(job.identity().maker(), job.identity().serial(), job),
+                asBuilt.of(job.identity()),
                 shop.stock().state(),
                 shop.house().state().rules());
-    }
-
-    private Map<String, AsBuiltAt> asBuilt(String maker, @Nullable Long serial, Job job) {
-        return serial == null
-                ? Map.of()
-                : shop.archive().state().of(maker).asBuilt(job.identity().voice(), serial);
     }
 }

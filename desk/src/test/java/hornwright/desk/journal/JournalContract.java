@@ -167,6 +167,29 @@ abstract class JournalContract {
     }
 
     @Test
+    void when_the_database_fails_it_is_said_and_sending_again_keeps_it_once() {
+        keep(note(0, "before"));
+        try (AutoCloseable failing = place().fail(data)) {
+            assertThatThrownBy(() -> append("form-9", note(1, "x".repeat(4_000_000))))
+                    .isInstanceOfSatisfying(Unusable.class, refusal -> {
+                        assertThat(refusal.isOnlyNow()).isTrue();
+                        assertThat(refusal).hasMessageStartingWith("Not saved");
+                    });
+            assertThat(failing).isNotNull();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+        assertThat(journal.read(JOB, 0)).hasSize(1);
+        assertThat(append("form-9", note(1, "x".repeat(4_000_000)))).isInstanceOf(Appended.Kept.class);
+        assertThat(append("form-9", note(1, "x".repeat(4_000_000))))
+                .isInstanceOfSatisfying(
+                        Appended.Kept.class, kept -> assertThat(kept.repeated()).isTrue());
+        assertThat(journal.read(JOB, 0)).hasSize(2);
+        assertThat(journal.checkChain()).isEmpty();
+        assertThat(data.database().faults()).isEmpty();
+    }
+
+    @Test
     void the_journal_cannot_be_changed_through_the_database() {
         keep(note(0, "as it was"));
         assertThatThrownBy(() -> data.database().writer().useHandle(h -> h.execute("update journal set who = 'x'")))

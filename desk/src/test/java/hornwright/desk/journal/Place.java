@@ -16,10 +16,21 @@ public sealed interface Place {
     /** Takes away what keeps the journal from being changed, as somebody would who wants to change it. */
     void openTheGuard(Handle handle);
 
+    /** Makes the next write fail as a full disk or a broken line does, until closed. */
+    AutoCloseable fail(ShopData data);
+
     record InFolder(Path folder) implements Place {
         @Override
         public ShopData open() {
             return ShopData.open(DataFolder.take(folder), CLOCK);
+        }
+
+        /** A file that may not grow is what SQLite makes of a full disk. */
+        @Override
+        public AutoCloseable fail(ShopData data) {
+            data.database().writer().useHandle(handle -> handle.execute("pragma max_page_count = 1"));
+            return () ->
+                    data.database().writer().useHandle(handle -> handle.execute("pragma max_page_count = 1073741823"));
         }
 
         @Override
@@ -33,6 +44,19 @@ public sealed interface Place {
         @Override
         public ShopData open() {
             return ShopData.open(url, CLOCK);
+        }
+
+        /** A trigger ends the writer's own connection in the middle of its transaction. */
+        @Override
+        public AutoCloseable fail(ShopData data) {
+            data.database().writer().useHandle(handle -> {
+                handle.execute("create function hang_up() returns trigger language plpgsql as"
+                        + " $$ begin perform pg_terminate_backend(pg_backend_pid()); return new; end $$");
+                handle.execute(
+                        "create trigger hang_up before insert on journal for each row execute function hang_up()");
+            });
+            return () ->
+                    data.database().writer().useHandle(handle -> handle.execute("drop trigger hang_up on journal"));
         }
 
         @Override
