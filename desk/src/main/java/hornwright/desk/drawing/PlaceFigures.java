@@ -123,7 +123,7 @@ final class PlaceFigures {
         if (hole > 3) {
             marks.add(Brass.circle(Ink.SEAT, at, hole));
         }
-        return new Handle(place, marks, at);
+        return new Handle(place, marks, at.plus(-r * 0.72, -r * 0.72));
     }
 
     private Handle middle(Place place, Spot at) {

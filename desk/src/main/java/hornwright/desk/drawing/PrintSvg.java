@@ -1,5 +1,6 @@
 package hornwright.desk.drawing;
 
+import hornwright.bench.horn.PlaceKind;
 import hornwright.desk.drawing.Showing.Shown;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -112,18 +113,18 @@ final class PrintSvg {
     private void handle(Mark.Handle handle) {
         Shown shown = showing.of(handle.place());
         handle.marks().forEach(mark -> put(mark, shown));
-        if (shown.standing().hasToken()) {
-            token(shown.standing(), handle.token());
+        PlaceKind kind = handle.place().kind();
+        if (shown.standing().hasToken() && kind != PlaceKind.ADHESIVE) {
+            token(shown.standing(), handle.token(), kind == PlaceKind.PAD ? "" : " scale(.62)");
         }
     }
 
-    private void token(Standing state, Spot at) {
+    private void token(Standing state, Spot at, String scale) {
         String turn = standing ? " rotate(-90)" : "";
         out.append("<g transform=\"translate(")
                 .append(Text.at(at))
                 .append(')')
-                .append(turn)
-                .append("\">");
+                .append(turn).append(scale).append("\">");
         shape(Ink.TOKEN_BACK, new Outline.Circle(new Spot(0, 0), 7.6), "");
         shape(Ink.TOKEN, new Outline.Path(state.token()), "");
         out.append("</g>");

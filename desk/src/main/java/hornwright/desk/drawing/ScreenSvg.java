@@ -1,6 +1,7 @@
 package hornwright.desk.drawing;
 
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -106,6 +107,19 @@ final class ScreenSvg {
                 .formatted(name, Text.n(at.x()), Text.n(at.y()), Text.escaped(text)));
     }
 
+    /** A pad has a full token, what is smaller a smaller one; a film of adhesive is too thin for any. */
+    private void token(Mark.Handle handle, Standing standing) {
+        PlaceKind kind = handle.place().kind();
+        if (standing.hasToken() && kind != PlaceKind.ADHESIVE) {
+            out.append("<use class=\"token\" href=\"#%sis-%s\" transform=\"translate(%s)%s\"/>"
+                    .formatted(
+                            prefix,
+                            standing.word(),
+                            Text.at(handle.token()),
+                            kind == PlaceKind.PAD ? "" : " scale(.62)"));
+        }
+    }
+
     /** Ids of the unrolled horn begin with at-, so that a page may point at a place. */
     private String idStart() {
         return prefix.equals("horn-") ? "at-" : prefix + "at-";
@@ -140,14 +154,7 @@ final class ScreenSvg {
                 put(mark);
             }
         }
-        if (shown.standing().hasToken()) {
-            out.append("<use class=\"token\" href=\"#%sis-%s\" x=\"%s\" y=\"%s\"/>"
-                    .formatted(
-                            prefix,
-                            shown.standing().word(),
-                            Text.n(handle.token().x()),
-                            Text.n(handle.token().y())));
-        }
+        token(handle, shown.standing());
         out.append("</g>\n");
     }
 

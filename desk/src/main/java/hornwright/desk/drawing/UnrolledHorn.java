@@ -14,7 +14,7 @@ import java.util.List;
 /** The unrolled horn, drawn once from its keywork; the screen and the paper each take their own markup from it. */
 public final class UnrolledHorn {
     private static final double LYING = 14.5;
-    private static final double UPRIGHT = 18;
+    private static final double UPRIGHT = 19;
 
     private final Geometry geometry;
     private final List<Mark> marks;

@@ -51,7 +51,7 @@ final class StraightHorn {
                 k.tube().bore(),
                 List.of(new TubePart(HornPart.BODY, 0, k.tube().lengthMm())));
         return new Keywork(
-                "odd",
+                "straight",
                 "Nobody & Sons",
                 "straight horn",
                 k.voice(),

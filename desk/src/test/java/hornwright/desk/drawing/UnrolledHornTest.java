@@ -70,4 +70,63 @@ final class UnrolledHornTest {
             }
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("horns")
+    void every_place_can_be_pointed_at_and_reached_by_keyboard(Keywork keywork) {
+        String svg = UnrolledHorn.of(keywork).screen(place -> new Showing.Shown("cork", Standing.PLANNED));
+        assertThat(svg).doesNotContain("style=", "<style", "javascript:", "NaN");
+        int places = keywork.places().size();
+        assertThat(count(svg, "role=\"button\" tabindex=\"0\" aria-label=\"[^\"]+\"><title>")).isEqualTo(places);
+        assertThat(count(svg, "data-state=\"planned\"")).isEqualTo(places);
+        for (Place place : keywork.places()) {
+            assertThat(svg).contains("<title>" + Text.escaped(place.display()) + ", cork, planned</title>");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("horns")
+    void ids_stand_once_and_what_is_pointed_to_is_there(Keywork keywork) {
+        UnrolledHorn horn = UnrolledHorn.of(keywork);
+        Showing stale = place -> new Showing.Shown(place.asBuilt().material(), Standing.STALE);
+        for (String svg : List.of(horn.screen(stale), horn.print(stale, 250).svg())) {
+            List<String> ids = all(svg, " id=\"([^\"]+)\"");
+            assertThat(ids).doesNotHaveDuplicates();
+            assertThat(ids).containsAll(all(svg, "url\\(#([^)]+)\\)"));
+            assertThat(ids).containsAll(all(svg, "href=\"#([^\"]+)\""));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("horns")
+    void paper_needs_no_style_sheet(Keywork keywork) {
+        Print print = UnrolledHorn.of(keywork).print(Showing.asBuilt(), 254);
+        assertThat(print.heightMm()).isCloseTo(254, within(0.01));
+        assertThat(print.svg()).doesNotContain("class=", " style=", "var(", "currentColor", "NaN").contains("mm\" height=");
+        for (Cup cup : keywork.cups()) {
+            assertThat(print.words())
+                    .extracting(PrintWord::text)
+                    .contains(keywork.nameOf(cup).display());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("horns")
+    void the_drawing_stays_small_enough_for_a_slow_tablet(Keywork keywork) {
+        String svg = UnrolledHorn.of(keywork).screen(Showing.asBuilt());
+        assertThat(count(svg, "<[a-z]")).isLessThan(2000);
+        assertThat(svg.length()).isLessThan(200_000);
+    }
+
+    private static int count(String text, String pattern) {
+        return (int) Pattern.compile(pattern).matcher(text).results().count();
+    }
+
+    private static List<String> all(String text, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
 }
