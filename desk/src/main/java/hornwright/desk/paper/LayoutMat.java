@@ -12,10 +12,29 @@ import java.util.Locale;
  *
  * @param title the horn, as the shop calls it
  * @param discs in order of removal
+ * @param unknown names of the pads whose diameter is not known yet
  */
-public record LayoutMat(String title, List<MatDisc> discs) {
+public record LayoutMat(String title, List<MatDisc> discs, List<String> unknown) {
+    private static final int NAMED = 8;
+
     public LayoutMat {
         discs = List.copyOf(discs);
+        unknown = List.copyOf(unknown);
+    }
+
+    /** A mat with every pad on it. */
+    public LayoutMat(String title, List<MatDisc> discs) {
+        this(title, discs, List.of());
+    }
+
+    /** What is said of pads whose size nobody knows yet; empty when there is none. */
+    private String stillUnknown() {
+        if (unknown.isEmpty()) {
+            return "";
+        }
+        String names = String.join(", ", unknown.subList(0, Math.min(NAMED, unknown.size())));
+        String more = unknown.size() > NAMED ? " and " + (unknown.size() - NAMED) + " more" : "";
+        return "Not on this mat until the cup is measured: " + names + more + ".";
     }
 
     public byte[] pdf(PaperSize size) {
@@ -25,7 +44,8 @@ public record LayoutMat(String title, List<MatDisc> discs) {
     /** What the template shows. */
     public record Page(LayoutMat mat, PaperSize size) {
         public List<MatLayout.Sheet> sheets() {
-            return MatLayout.of(mat.discs());
+            List<MatLayout.Sheet> sheets = MatLayout.of(mat.discs());
+            return sheets.isEmpty() ? List.of(new MatLayout.Sheet(List.of(), List.of())) : sheets;
         }
 
         /** Millimetres with two decimals and a point, as SVG wants them. */
@@ -45,6 +65,7 @@ public record LayoutMat(String title, List<MatDisc> discs) {
                     3.4,
                     Anchor.START,
                     Face.TEXT));
+            labels.add(Label.of(mat.stillUnknown(), 0, 18.5, 3, Anchor.START, Face.TEXT));
             sheet.discs().forEach(standing -> labels.addAll(words(standing)));
             sheet.brackets()
                     .forEach(bracket -> labels.add(Label.of(

@@ -46,11 +46,15 @@ public final class PlanSheets {
     /** Every pad whose diameter is known, in the order the keys come off. */
     public LayoutMat mat() {
         List<MatDisc> discs = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
         plan.removal()
                 .forEach(removal -> removal.keys().stream()
                         .flatMap(key -> keywork.cupOf(keywork.keys().get(key)).stream())
-                        .forEach(cup -> disc(cup, rods.of(removal.rod())).ifPresent(discs::add)));
-        return new LayoutMat(head.title(), discs);
+                        .forEach(cup -> disc(cup, rods.of(removal.rod()))
+                                .ifPresentOrElse(
+                                        discs::add,
+                                        () -> unknown.add(keywork.nameOf(cup).display()))));
+        return new LayoutMat(head.title(), discs, unknown);
     }
 
     public BenchSheet bench() {
@@ -71,7 +75,7 @@ public final class PlanSheets {
         PlannedPlace pad = pad(cup);
         String diameter = pad.number(NumberName.DIAMETER).map(PlanSheets::shown).orElse("diameter " + OPEN);
         String name = keywork.nameOf(cup).display() + (isProvisional(cup) ? " *" : "");
-        return Stream.of(name, diameter + " mm", thickness(pad) + " thick", middle(cup))
+        return Stream.of(name, diameter, thickness(pad) + " thick", middle(cup))
                 .filter(line -> !line.isBlank())
                 .toList();
     }

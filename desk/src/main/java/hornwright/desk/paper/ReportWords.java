@@ -100,11 +100,11 @@ public final class ReportWords {
     }
 
     private Section renewed() {
-        return new Section(
-                "What is replaced, and why",
-                List.of(
-                        "New material is of the kind the maker used, unless it says otherwise. It can be taken off again."),
-                items(PlannedPlace::isRenewed));
+        List<Item> items = items(PlannedPlace::isRenewed);
+        String said = items.isEmpty()
+                ? "Nothing is proposed yet: too little has been looked at."
+                : "New material is of the kind the maker used, unless it says otherwise. It can be taken off again.";
+        return new Section("What is replaced, and why", List.of(said), items);
     }
 
     /** What nobody has looked at is told by its kind only: place by place it would read as if it had been judged. */
@@ -124,7 +124,7 @@ public final class ReportWords {
 
     /** What is done and why, without naming the place that this one goes with. */
     private static String reason(PlannedPlace place) {
-        String why = place.why().replaceFirst("^goes with [^,;]*[,;]?\\s*", "").replaceFirst("^onto the new pad$", "");
+        String why = place.why().replaceFirst("^goes with [^,;]*[,;]?\\s*", "").replaceFirst("^(onto the new pad|nobody has looked)$", "");
         String done = switch (place.treatment()) {
             case KEEP, REPLACE_LIKE -> "";
             case CLEAN -> "cleaned: ";
@@ -171,10 +171,10 @@ public final class ReportWords {
                 });
         warnings(sort -> sort == Sort.LINKED_SET || sort == Sort.MIXED_HORN || sort == Sort.HEIGHTS)
                 .forEach(items::add);
-        return new Section(
-                "What is left imperfect",
-                List.of("This stays as it is, and you will be able to see or feel it."),
-                items);
+        String said = items.isEmpty()
+                ? "Nothing found so far."
+                : "This stays as it is, and you will be able to see or feel it.";
+        return new Section("What is left imperfect", List.of(said), items);
     }
 
     private boolean marked(PlannedPlace place) {

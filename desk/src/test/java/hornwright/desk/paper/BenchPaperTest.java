@@ -139,4 +139,12 @@ final class BenchPaperTest {
                     .isNotEmpty();
         }
     }
+
+    @Test
+    void a_mat_without_any_known_size_says_so_instead_of_coming_out_blank() throws Exception {
+        Keywork tenor = KeyworkFile.shipped("tarrant-loe-tenor").orElseThrow();
+        byte[] pdf = BenchPaper.LAYOUT_MAT.of(tenor, Planner.plan(PlanInputs.of(tenor)), HEAD, PaperSize.A4);
+        assertThat(text(pdf)).contains("until the cup is measured", "100 mm");
+        assertThat(DrawnCircles.diametersMm(pdf)).isEmpty();
+    }
 }
