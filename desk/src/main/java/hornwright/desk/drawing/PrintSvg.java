@@ -124,7 +124,9 @@ final class PrintSvg {
         out.append("<g transform=\"translate(")
                 .append(Text.at(at))
                 .append(')')
-                .append(turn).append(scale).append("\">");
+                .append(turn)
+                .append(scale)
+                .append("\">");
         shape(Ink.TOKEN_BACK, new Outline.Circle(new Spot(0, 0), 7.6), "");
         shape(Ink.TOKEN, new Outline.Path(state.token()), "");
         out.append("</g>");

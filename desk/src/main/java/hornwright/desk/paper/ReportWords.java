@@ -124,7 +124,9 @@ public final class ReportWords {
 
     /** What is done and why, without naming the place that this one goes with. */
     private static String reason(PlannedPlace place) {
-        String why = place.why().replaceFirst("^goes with [^,;]*[,;]?\\s*", "").replaceFirst("^(onto the new pad|nobody has looked)$", "");
+        String why = place.why()
+                .replaceFirst("^goes with [^,;]*[,;]?\\s*", "")
+                .replaceFirst("^(onto the new pad|nobody has looked)$", "");
         String done = switch (place.treatment()) {
             case KEEP, REPLACE_LIKE -> "";
             case CLEAN -> "cleaned: ";

@@ -9,6 +9,7 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -64,6 +65,24 @@ final class LeverTest {
                                 .as(key.id() + " " + word.text() + "/" + other.text())
                                 .isGreaterThan(word.sizeMm() * 1.05));
             }
+        }
+    }
+
+    /** A pad is drawn as a slab; its width on paper is read back from the drawing. */
+    @ParameterizedTest
+    @MethodSource("horns")
+    void a_millimetre_is_a_millimetre_on_paper(Keywork keywork) {
+        Pattern slab = Pattern.compile("<rect[^>]* width=\"([0-9.]+)\"");
+        for (Cup cup : keywork.cups()) {
+            Print print = Lever.of(keywork, keywork.keyOf(cup)).print(Showing.asBuilt());
+            double unitsPerMm = Double.parseDouble(print.viewBox().split(" ")[2]) / print.widthMm();
+            List<Double> widths = slab.matcher(print.shapes())
+                    .results()
+                    .map(found -> Double.parseDouble(found.group(1)) / unitsPerMm)
+                    .toList();
+            assertThat(widths)
+                    .as(cup.id())
+                    .anySatisfy(width -> assertThat(width).isCloseTo(cup.pad().diameterMm(), within(0.05)));
         }
     }
 }

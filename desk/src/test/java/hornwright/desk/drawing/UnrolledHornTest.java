@@ -77,7 +77,8 @@ final class UnrolledHornTest {
         String svg = UnrolledHorn.of(keywork).screen(place -> new Showing.Shown("cork", Standing.PLANNED));
         assertThat(svg).doesNotContain("style=", "<style", "javascript:", "NaN");
         int places = keywork.places().size();
-        assertThat(count(svg, "role=\"button\" tabindex=\"0\" aria-label=\"[^\"]+\"><title>")).isEqualTo(places);
+        assertThat(count(svg, "role=\"button\" tabindex=\"0\" aria-label=\"[^\"]+\"><title>"))
+                .isEqualTo(places);
         assertThat(count(svg, "data-state=\"planned\"")).isEqualTo(places);
         for (Place place : keywork.places()) {
             assertThat(svg).contains("<title>" + Text.escaped(place.display()) + ", cork, planned</title>");
@@ -102,7 +103,9 @@ final class UnrolledHornTest {
     void paper_needs_no_style_sheet(Keywork keywork) {
         Print print = UnrolledHorn.of(keywork).print(Showing.asBuilt(), 254);
         assertThat(print.heightMm()).isCloseTo(254, within(0.01));
-        assertThat(print.svg()).doesNotContain("class=", " style=", "var(", "currentColor", "NaN").contains("mm\" height=");
+        assertThat(print.svg())
+                .doesNotContain("class=", " style=", "var(", "currentColor", "NaN")
+                .contains("mm\" height=");
         for (Cup cup : keywork.cups()) {
             assertThat(print.words())
                     .extracting(PrintWord::text)
