@@ -18,10 +18,11 @@ import org.jspecify.annotations.Nullable;
  * @param allClosed share of assemblies in which every cup of every set closes
  * @param worstCup the cup open most often, null if none ever is
  * @param gapP95Mm 95th percentile of the largest gap of an assembly
- * @param mostWorth the three contacts whose exactness would raise the share most, best first
+ * @param mostWorth the three contacts whose exactness would raise the share most, best first; where shares are equal, as
+ *     they are when hardly any assembly closes, those that would bring the gaps down most
  */
 public record FirstAssembly(double allClosed, @Nullable String worstCup, double gapP95Mm, List<Gain> mostWorth) {
-    private static final int DRAWS = 2000;
+    private static final int DRAWS = 1000;
     private static final int TOLD = 3;
     private static final double METRES = 1e-3;
 
@@ -29,8 +30,8 @@ public record FirstAssembly(double allClosed, @Nullable String worstCup, double 
         mostWorth = List.copyOf(mostWorth);
     }
 
-    /** A contact and the share all closed if it alone were exact. */
-    public record Gain(String link, double allClosed) {}
+    /** A contact, the share all closed if it alone were exact, and the mean largest gap then. */
+    public record Gain(String link, double allClosed, double meanGapMm) {}
 
     /** The same action and rules always give the same answer. */
     public static FirstAssembly of(Action action, ShopRules rules) {
@@ -46,9 +47,11 @@ public record FirstAssembly(double allClosed, @Nullable String worstCup, double 
                 METRES * rules.value("regulation.closed_mm"));
         Yield yield = Assembly.yieldByLink(aimed, landings, spread);
         List<Gain> most = yield.linkExact().stream()
-                .sorted(Comparator.comparingDouble(Yield.LinkExact::allClosed).reversed())
+                .sorted(Comparator.comparingDouble(Yield.LinkExact::allClosed)
+                        .reversed()
+                        .thenComparingDouble(Yield.LinkExact::meanGap))
                 .limit(TOLD)
-                .map(link -> new Gain(link.link(), link.allClosed()))
+                .map(link -> new Gain(link.link(), link.allClosed(), link.meanGap() / METRES))
                 .toList();
         return new FirstAssembly(yield.allClosed(), yield.worstCup(), yield.gapP95() / METRES, most);
     }

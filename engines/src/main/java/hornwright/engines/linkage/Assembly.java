@@ -50,8 +50,8 @@ public final class Assembly {
         landings.forEach(landing -> links.addAll(Thicknesses.chain(mechanism, landing)));
         List<LinkExact> each = new ArrayList<>();
         for (int link : links) {
-            each.add(new LinkExact(
-                    mechanism.links().get(link).id(), assembly.drawn(link).allClosed()));
+            Drawn drawn = assembly.drawn(link);
+            each.add(new LinkExact(mechanism.links().get(link).id(), drawn.allClosed(), drawn.meanGap()));
         }
         return assembly.drawn(-1).summary(each);
     }
@@ -85,6 +85,10 @@ public final class Assembly {
                             .filter(gap -> gap <= of.spread.closed())
                             .count()
                     / (double) largest.length;
+        }
+
+        double meanGap() {
+            return Arrays.stream(largest).average().orElse(0);
         }
 
         Yield summary(List<LinkExact> each) {

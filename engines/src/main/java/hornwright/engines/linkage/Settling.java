@@ -5,13 +5,16 @@ package hornwright.engines.linkage;
  *
  * <pre>E(q) = ½ Σ rate q² - Σ torque q + ½ Σ stiffness min(0, gap(q))²</pre>
  *
- * by Newton steps on the contacts that bear, each with an exact line search. E is a quadratic on each of finitely many
+ * by Newton steps on the contacts that bear, whole where that is a fair gain, else to the exact least along the step. E is a quadratic on each of finitely many
  * pieces and has a continuous slope, so the step from the piece that holds the rest lands on it; {@code
  * docs/method/linkage.md} proves that this piece is reached. Keeps work arrays: one thread at a time.
  */
 final class Settling {
     /** Slopes this small against the torques in play, or against what cancels inside the gaps, are rounding. */
     private static final double ROUNDING = 1e-13;
+
+    /** A whole step is taken if it brings this part of what the slope at its start promises; the best ever is a half. */
+    private static final double FAIR = 0.1;
 
     private static final double ULP = 0x1p-51;
 
@@ -95,7 +98,7 @@ final class Settling {
             }
             newton();
             boolean samePiece = turns();
-            double share = samePiece ? 1 : share();
+            double share = samePiece || falls() ? 1 : share();
             for (int p = 0; p < size; p++) {
                 q[p] += share * step[p];
             }
@@ -251,6 +254,22 @@ final class Settling {
         return samePiece;
     }
 
+    /** Whether the whole step lowers the energy by a fair part of what the slope promises. */
+    private boolean falls() {
+        double incline = 0;
+        double change = 0;
+        for (int p = 0; p < size; p++) {
+            incline += slope[p] * step[p];
+            change += rate[p] * step[p] * step[p] / 2;
+        }
+        for (int r = 0; r < gap.length; r++) {
+            double before = Math.min(0, gap[r]);
+            double after = Math.min(0, gap[r] + turn[r]);
+            change += stiffness[r] * ((after * after - before * before) / 2 - before * turn[r]);
+        }
+        return incline + change <= FAIR * incline;
+    }
+
     /** Exact least of the energy along the step: its slope there rises in straight pieces, bent where gaps close or open. */
     private double share() {
         double incline = 0;
@@ -265,7 +284,7 @@ final class Settling {
             int next = nextBend();
             double curve = sprung + bearing();
             double level = at - incline / curve;
-            if (!(level > bend[next])) {
+            if (level <= bend[next]) {
                 return level;
             }
             incline += curve * (bend[next] - at);
