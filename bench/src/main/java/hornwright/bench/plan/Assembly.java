@@ -4,6 +4,7 @@ import hornwright.bench.horn.ById;
 import hornwright.bench.plan.heights.HeightAnswer;
 import hornwright.bench.plan.heights.StackSteps;
 import hornwright.bench.plan.measured.Measurements;
+import hornwright.bench.plan.measured.SwitchesRead;
 import hornwright.bench.plan.order.OrderChapter;
 import hornwright.bench.plan.orders.Costing;
 import hornwright.bench.plan.orders.CutList;
@@ -123,8 +124,9 @@ final class Assembly {
     }
 
     private List<Warning> warnings() {
-        List<Warning> warnings = new ArrayList<>(
-                MixedHorn.warnings(inputs.keywork(), inputs.findings(), inputs.readings(), inputs.decisions()));
+        List<Warning> warnings =
+                new ArrayList<>(SwitchesRead.warnings(inputs.keywork().switches(), inputs.readings()));
+        warnings.addAll(MixedHorn.warnings(inputs.keywork(), inputs.findings(), inputs.readings(), inputs.decisions()));
         warnings.addAll(LinkedPads.warnings(inputs.keywork(), treated));
         pads.values().forEach(pad -> warnings.addAll(pad.warnings()));
         warnings.addAll(steps.warnings());

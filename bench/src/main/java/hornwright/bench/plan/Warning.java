@@ -10,6 +10,7 @@ import java.util.List;
 public record Warning(Sort sort, String words, List<String> about) {
     /** What sort of thing it is. */
     public enum Sort {
+        KEYWORK("another keywork"),
         KEY_FIT("key fit first"),
         LINKED_SET("linked set"),
         MIXED_HORN("mixed horn"),

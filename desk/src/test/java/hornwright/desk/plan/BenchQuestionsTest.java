@@ -220,6 +220,39 @@ final class BenchQuestionsTest {
         assertThat(Planner.plan(bare.withFindings(pads(set))).warnings()).isEmpty();
     }
 
+    @Test
+    void a_variant_read_on_the_horn_that_the_keywork_does_not_have_is_told_first() {
+        List<Reading> readings = List.of(Reading.of("r.1", ReadingKind.SWITCH, "frontF", new Observed.Says("false")));
+        Warning warning = Planner.plan(bare.withReadings(readings)).warnings().getFirst();
+        assertThat(warning.sort()).isEqualTo(Warning.Sort.KEYWORK);
+        assertThat(warning.words()).contains("frontF");
+        List<Reading> right = List.of(Reading.of("r.1", ReadingKind.SWITCH, "frontF", new Observed.Says("true")));
+        assertThat(Planner.plan(bare.withReadings(right)).warnings()).isEmpty();
+    }
+
+    @Test
+    void a_link_whose_space_was_measured_gets_the_thickness_that_fills_it() {
+        List<Reading> readings =
+                List.of(Reading.of("r.1", ReadingKind.LINK_SPACE, "link.d-to-f-sharp", Observed.Amount.mm(0.73, 0.03)));
+        PlannedPlace link = Planner.plan(bare.withReadings(readings)).place("link.d-to-f-sharp");
+        assertThat(link.number(NumberName.THICKNESS).orElseThrow().value()).isEqualTo(0.73);
+        assertThat(link.number(NumberName.THICKNESS).orElseThrow().u()).isCloseTo(0.03, within(1e-9));
+    }
+
+    @Test
+    void sizes_of_nothing_are_taken_as_not_read() {
+        List<Reading> slips = List.of(
+                Reading.of("r.1", ReadingKind.HOLE, "d", Observed.Amount.mm(0)),
+                Reading.of("r.2", ReadingKind.AXIS_TO_CENTRE, "cup.d", Observed.Amount.mm(0)),
+                Reading.of("r.3", ReadingKind.AXIS_TO_FOOT, "d", Observed.Amount.mm(0)),
+                Reading.of("r.4", ReadingKind.TRIAL_SHIM, "d", new Observed.TrialShim(0, 8, 7, null)));
+        Plan plan = Planner.plan(bare.withReadings(slips));
+        assertThat(plan.place("pad.d").numbers())
+                .isEqualTo(Planner.plan(bare).place("pad.d").numbers());
+        assertThat(plan.place("foot.d").numbers())
+                .isEqualTo(Planner.plan(bare).place("foot.d").numbers());
+    }
+
     private PlanInputs tried(double stack, double gap, Stock stock) {
         return bare.withStock(stock)
                 .withReadings(List.of(

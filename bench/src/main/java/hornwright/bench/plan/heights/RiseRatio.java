@@ -40,7 +40,8 @@ final class RiseRatio {
     }
 
     private Optional<PlannedNumber> fromShim(Reading reading) {
-        if (!(reading.observed() instanceof Observed.TrialShim shim) || !(shim.withoutMm() > shim.withMm())) {
+        if (!(reading.observed() instanceof Observed.TrialShim shim)
+                || !(shim.withoutMm() > shim.withMm() && shim.shimMm() > 0)) {
             return Optional.empty();
         }
         ReadNumbers read = new ReadNumbers(ask.rules(), reasons);
@@ -57,7 +58,7 @@ final class RiseRatio {
 
     private Optional<PlannedNumber> fromArms() {
         return new ReadNumbers(ask.rules(), reasons)
-                .mean(place + "/axis to foot", "mean of the distances read", ask.feet())
+                .mean(place + "/axis to foot", "mean of the distances read", CupGeometry.sizes(ask.feet()))
                 .map(foot -> reasons.derive(
                         place + "/ratio from the arms",
                         "(axis to centre + hole / 2) / axis to foot",

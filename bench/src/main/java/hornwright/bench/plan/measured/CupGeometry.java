@@ -7,6 +7,7 @@ import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import java.util.List;
@@ -25,10 +26,10 @@ public record CupGeometry(PlannedNumber hole, PlannedNumber arm) {
         ToneHole hole = keywork.holeOf(cup);
         String name = cup.hole();
         return new CupGeometry(
-                read.mean("hole " + name, "mean of the hole diameters read", holes)
+                read.mean("hole " + name, "mean of the hole diameters read", sizes(holes))
                         .orElseGet(() -> pattern(
                                 reasons, rules, keywork, "hole " + name, hole.diameterMm(), "hole.from-pattern_mm")),
-                read.mean("arm " + name, "mean of the distances read", arms)
+                read.mean("arm " + name, "mean of the distances read", sizes(arms))
                         .orElseGet(() ->
                                 pattern(reasons, rules, keywork, "arm " + name, cup.armMm(), "arm.from-pattern_mm")));
     }
@@ -41,6 +42,13 @@ public record CupGeometry(PlannedNumber hole, PlannedNumber arm) {
                 measured.of(ReadingKind.AXIS_TO_CENTRE, cup.id()),
                 rules,
                 reasons);
+    }
+
+    /** A length of nothing is a slip of the pen, not a size. */
+    public static List<Reading> sizes(List<Reading> readings) {
+        return readings.stream()
+                .filter(reading -> reading.observed() instanceof Observed.Amount amount && amount.value() > 0)
+                .toList();
     }
 
     /** Whether the hinge lies outside the hole, without which no pad lands on it. */

@@ -29,10 +29,11 @@ final class PadDiameter {
 
     void put(Map<NumberName, PlannedNumber> numbers, List<Warning> warnings) {
         ReadNumbers read = new ReadNumbers(ask.rules(), reasons);
-        List<PlannedNumber> two =
-                ask.insides().stream().flatMap(r -> read.amount(r).stream()).toList();
-        Optional<PlannedNumber> mean =
-                read.mean(ask.place() + "/cupInside", "mean of the inside diameters read", ask.insides());
+        List<PlannedNumber> two = CupGeometry.sizes(ask.insides()).stream()
+                .flatMap(r -> read.amount(r).stream())
+                .toList();
+        Optional<PlannedNumber> mean = read.mean(
+                ask.place() + "/cupInside", "mean of the inside diameters read", CupGeometry.sizes(ask.insides()));
         mean.ifPresent(inside -> {
             PlannedNumber diameter = diameter(inside);
             numbers.put(NumberName.CUP_INSIDE, inside);
