@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.desk.journal.Unusable;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -70,6 +71,7 @@ public final class WebServer implements AutoCloseable {
             pages.accept(routes);
         }
         routes.exception(Refusal.class, (refusal, context) -> site.refuse(context, refusal));
+        routes.exception(Unusable.class, (unusable, context) -> site.refuse(context, unusable(unusable)));
         routes.exception(Exception.class, (failure, context) -> site.refuse(context, failed(context, failure)));
         routes.error(404, context -> unanswered(context, site));
     }
@@ -79,6 +81,11 @@ public final class WebServer implements AutoCloseable {
         if (context.attribute(Site.ANSWERED) == null) {
             site.refuse(context, Refusal.notFound("There is no page at this address."));
         }
+    }
+
+    /** The data cannot be used just now or as it stands; its own sentence says which. */
+    private static Refusal unusable(Unusable unusable) {
+        return new Refusal(503, String.valueOf(unusable.getMessage()));
     }
 
     private static Refusal failed(Context context, Exception failure) {
