@@ -75,6 +75,16 @@ final class Program implements AutoCloseable {
         return post("/horns", Map.of("pattern", pattern, "serial", serial, "use", "WORKING"));
     }
 
+    /** A page as text. */
+    String get(String path) throws IOException, InterruptedException {
+        try (HttpClient client = HttpClient.newHttpClient()) {
+            return client.send(
+                            HttpRequest.newBuilder(URI.create(address + path)).build(),
+                            HttpResponse.BodyHandlers.ofString())
+                    .body();
+        }
+    }
+
     /** Posts a form as one of the program's own pages would and gives the path it leads to. */
     String post(String path, Map<String, String> fields) throws IOException, InterruptedException {
         String form = fields.entrySet().stream()
