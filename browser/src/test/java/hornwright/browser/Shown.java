@@ -30,6 +30,7 @@ record Shown(Program program, String horn) {
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),
                 new PageOf("plan", horn + "/plan"),
+                new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("stock", "/stock"),

@@ -122,7 +122,8 @@ if (stage) {
     mark(id);
     await htmx.ajax("GET", `${home}/place/${encodeURIComponent(id)}`, { target: "#place", swap: "innerHTML" });
     if (remember) history.pushState({ place: id }, "", `${home}?layer=${layerNow()}&place=${encodeURIComponent(id)}`);
-    if (innerWidth < 1000) document.getElementById("place").scrollIntoView({ block: "nearest" });
+    const top = document.getElementById("place").getBoundingClientRect().top;
+    if (top > innerHeight * .6) scrollBy(0, top - innerHeight * .5);
   }
 
   // The nearest place within a fingertip, since a slip of cork is smaller than a finger.
@@ -219,9 +220,27 @@ document.querySelector(".survey")?.addEventListener("click", event => {
 document.querySelector(".ghost a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
 
 // ---- a because that opens takes the eye to it, also for those who listen; refused forms are shown, not dropped ----
+document.addEventListener("htmx:beforeSwap", event => {
+  const { target, xhr, requestConfig } = event.detail;
+  if (xhr.status === 422) { event.detail.shouldSwap = true; event.detail.isError = false; }
+  if (target.id !== "because") return;
+  // In a table it opens right under its row; within itself it stays where it is.
+  const row = requestConfig.elt.closest("#because") ? null : requestConfig.elt.closest("table.ruled tbody tr");
+  if (!row) return;
+  document.querySelector("tr.because-row")?.replaceWith();
+  const under = document.createElement("tr"), cell = document.createElement("td");
+  under.className = "because-row";
+  cell.colSpan = row.cells.length;
+  cell.append(target);
+  under.append(cell);
+  row.after(under);
+});
 document.addEventListener("htmx:afterSwap", event => {
   if (event.detail.target.id === "because") event.detail.target.scrollIntoView({ block: "nearest" });
 });
-document.addEventListener("htmx:beforeSwap", event => {
-  if (event.detail.xhr.status === 422) { event.detail.shouldSwap = true; event.detail.isError = false; }
-});
+
+// ---- the compartment in use is in sight ----
+const used = document.querySelector(".tray [aria-current]");
+if (used) used.closest(".tray").scrollLeft = used.offsetLeft - 40;
+const shown = document.querySelector(".sheets [aria-current]");
+if (shown) shown.closest(".sheets").scrollLeft = shown.offsetLeft - 40;

@@ -29,10 +29,11 @@ final class HistoryPages {
 
     private void show(Context context, String said) {
         OnBench bench = desk.bench(context);
+        Words words = new Words(bench.keywork());
         Map<String, List<HistoryPage.Line>> days = new LinkedHashMap<>();
         for (ShowHistory.Line line : new ShowHistory(desk.shop()).ofJob(bench.id())) {
             days.computeIfAbsent(Clocks.day(line.at()), none -> new ArrayList<>())
-                    .add(line(line));
+                    .add(line(words, line));
         }
         desk.answer(
                 context,
@@ -47,16 +48,16 @@ final class HistoryPages {
                                 .toList()));
     }
 
-    private static HistoryPage.Line line(ShowHistory.Line line) {
+    private static HistoryPage.Line line(Words words, ShowHistory.Line line) {
         boolean possible = line.whyNotUndo().isEmpty();
         return new HistoryPage.Line(
                 line.seq(),
                 Clocks.time(line.at()),
                 line.who(),
-                Words.of(line.words()),
+                words.of(line.words()),
                 line.undone(),
                 possible ? "Undo" : "",
-                line.undone() ? "taken back" : line.whyNotUndo().orElse(""),
+                line.undone() ? "taken back" : line.whyNotUndo().map(words::of).orElse(""),
                 Desk.fresh());
     }
 

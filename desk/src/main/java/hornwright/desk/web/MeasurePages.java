@@ -50,11 +50,9 @@ final class MeasurePages {
                         sheet.word(),
                         sheet.title(),
                         sheet.how(),
-                        Units.of(context).symbol(),
+                        sheet.wordy(),
                         Units.choices(context),
-                        sheet.columns().stream()
-                                .map(MeasureSheet.Column::heading)
-                                .toList(),
+                        sheet.headings(Units.of(context).symbol()),
                         sheet.results().stream()
                                 .map(name -> OnBench.capital(name.label()))
                                 .toList(),

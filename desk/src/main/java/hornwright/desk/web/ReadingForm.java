@@ -4,10 +4,8 @@ import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Unit;
-import hornwright.desk.units.Forces;
 import hornwright.desk.units.LengthUnit;
-import hornwright.desk.units.Lengths;
-import hornwright.desk.units.Typed;
+import hornwright.desk.units.Readings;
 import hornwright.desk.use.RecordReading;
 import hornwright.desk.web.view.Likely;
 import hornwright.desk.web.view.MeasureGrid;
@@ -42,25 +40,18 @@ record ReadingForm(String name, ReadingKind kind, String of, String point, Strin
     }
 
     Outcome read(OnBench bench, LengthUnit usual) {
-        Unit unit = kind.unit();
-        if (kind.says() != Observed.Amount.class || unit == null) {
-            return new Outcome.Unclear("This is not measured on this page.");
-        }
-        return switch (unit == Unit.NEWTON ? Forces.read(text) : Lengths.read(text, usual)) {
-            case Typed.Unclear unclear -> new Outcome.Unclear(unclear.sentence());
-            case Typed.Amount amount ->
-                amount(bench, usual, unit, amount.value().doubleValue());
+        return switch (Readings.read(kind, text, usual)) {
+            case Readings.Outcome.Unclear unclear -> new Outcome.Unclear(unclear.sentence());
+            case Readings.Outcome.Says says -> likely(bench, usual, says.observed());
         };
     }
 
-    private Outcome amount(OnBench bench, LengthUnit usual, Unit unit, double value) {
-        if (value <= 0) {
-            return new Outcome.Unclear("A %s is more than 0; this reads %s.".formatted(kind.word(), text));
-        }
-        Optional<String> question = Likely.question(text, value, MeasureGrid.expected(bench, kind, of));
+    private Outcome likely(OnBench bench, LengthUnit usual, Observed observed) {
+        Optional<String> question = observed instanceof Observed.Amount amount
+                ? Likely.question(text, amount.value(), MeasureGrid.expected(bench, kind, of))
+                : Optional.empty();
         return question.<Outcome>map(Outcome.Unclear::new)
-                .orElseGet(() -> new Outcome.Reads(
-                        RecordReading.Typed.of(kind, of, point, new Observed.Amount(value, unit, null), raw(usual))));
+                .orElseGet(() -> new Outcome.Reads(RecordReading.Typed.of(kind, of, point, observed, raw(usual))));
     }
 
     /** What was typed; a bare number in another unit than millimetres keeps the unit it was meant in. */

@@ -86,7 +86,7 @@ final class ShelfPages {
                 bench.job().arrival().complaint(),
                 card.stage(),
                 card.readings() + " readings",
-                Next.of(bench).next(),
+                Next.of(bench).brief(),
                 Miniature.of(
                         bench.keywork(),
                         cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent()));

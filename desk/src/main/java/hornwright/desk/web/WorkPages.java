@@ -1,8 +1,13 @@
 package hornwright.desk.web;
 
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.survey.AgreedUse;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkKind;
 import hornwright.bench.work.Step;
+import hornwright.desk.use.Decide;
+import hornwright.desk.use.ReachStage;
 import hornwright.desk.use.RecordWork;
 import hornwright.desk.use.Saved;
 import hornwright.desk.web.view.Clocks;
@@ -10,6 +15,7 @@ import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.WorkRows;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.stream.Stream;
 
 /** The order of work: what is done is said here, and what must be looked at again shows at once. */
 final class WorkPages {
@@ -22,6 +28,8 @@ final class WorkPages {
     void routes(RoutesConfig routes) {
         routes.get("/horn/{id}/work", this::show);
         routes.post("/horn/{id}/work", this::record);
+        routes.post("/horn/{id}/stage", this::reach);
+        routes.post("/horn/{id}/use", this::agree);
     }
 
     private void show(Context context) {
@@ -38,6 +46,28 @@ final class WorkPages {
         Saved.Kept kept = Desk.kept(new RecordWork(desk.shop())
                 .record(bench.id(), Desk.form(context), kind(Desk.field(context, "act"), step), of(context, step)));
         Back.to(context, bench.address("work") + "?saved=" + kept.seq() + "#step-" + step.id());
+    }
+
+    private void reach(Context context) {
+        OnBench bench = desk.bench(context);
+        Stage stage = chosen(Stage.class, Desk.field(context, "stage"), "Say how far the work has come.");
+        Desk.kept(new ReachStage(desk.shop()).reach(bench.id(), Desk.form(context), stage));
+        Back.to(context, bench.address("work"));
+    }
+
+    private void agree(Context context) {
+        OnBench bench = desk.bench(context);
+        AgreedUse use = chosen(AgreedUse.class, Desk.field(context, "use"), "Say what the horn is for.");
+        Desk.kept(new Decide(desk.shop())
+                .decide(bench.id(), Desk.form(context), new Decision.Use(use, "agreed with the owner")));
+        Back.to(context, bench.address("work"));
+    }
+
+    private static <E extends Enum<E>> E chosen(Class<E> type, String word, String otherwise) {
+        return Stream.of(type.getEnumConstants())
+                .filter(value -> value.name().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(422, otherwise));
     }
 
     private static Step step(OnBench bench, String id) {

@@ -51,7 +51,7 @@ public final class HornRows {
         return new HornPage.Line(
                 place.id(),
                 OnBench.capital(place.display()),
-                address(layer, place.id()),
+                address(layer, place.id()) + "#place",
                 shown.material(),
                 shown.state(),
                 place.id().equals(open));

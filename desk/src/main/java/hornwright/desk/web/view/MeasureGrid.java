@@ -4,6 +4,7 @@ import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.desk.units.Readings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -123,7 +124,7 @@ public final class MeasureGrid {
 
     private String said(Reading reading) {
         Instant at = kept.get(reading.id());
-        return at == null ? "" : "saved " + Clocks.time(at);
+        return at == null ? "" : "saved " + Clocks.when(at, Instant.now());
     }
 
     /** What stands beside a value that was typed in another unit or lies far from the pattern. */
@@ -143,6 +144,6 @@ public final class MeasureGrid {
         if (!reading.raw().isEmpty()) {
             return reading.raw();
         }
-        return reading.observed() instanceof Observed.Amount amount ? Written.plain(amount.value()) : "";
+        return Readings.typed(reading.observed());
     }
 }

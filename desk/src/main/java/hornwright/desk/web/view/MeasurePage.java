@@ -17,7 +17,7 @@ public record MeasurePage(
         String sheet,
         String title,
         String how,
-        String unit,
+        boolean wordy,
         List<Choice> units,
         List<String> headings,
         List<String> results,

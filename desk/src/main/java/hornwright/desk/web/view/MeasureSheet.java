@@ -1,7 +1,9 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.NumberName;
+import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Unit;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +54,37 @@ public enum MeasureSheet {
             "Touch weights",
             "The least that moves the key, at the middle of the touch; newtons, or grams with a g.",
             List.of(new Column(ReadingKind.TOUCH_WEIGHT, "middle of the touch", "Weight")),
+            List.of()),
+    PLAY(
+            "play",
+            "Play",
+            "By feel, across the rod and then along it: none, felt, clear or loose, like: clear, felt. Only the bad ones matter.",
+            List.of(new Column(ReadingKind.PLAY, "at the hinge tube", "Across, along")),
+            List.of(NumberName.PLAY_SHIFT, NumberName.PLAY_TILT)),
+    RIMS(
+            "rims",
+            "Rim gaps",
+            "The worst gap under a flat disc and where it is by the clock, 12 away from the hinge, like: 0.08 at 4.",
+            List.of(new Column(ReadingKind.RIM_GAP, "under a flat disc", "Gap at clock")),
+            List.of(NumberName.RIM_GAP)),
+    TRIALS(
+            "trials",
+            "Trial pads",
+            "A dry stack of known thickness, let down lightly: where it touches first and the feeler opposite, like: 4.4 back 0.27, or: 4.4 level.",
+            List.of(new Column(
+                    ReadingKind.TRIAL_PAD, "dry stack of stated thickness, no adhesive", "Stack, first touch, feeler")),
+            List.of(NumberName.PROUD, NumberName.THICKNESS)),
+    STAMPS(
+            "stamps",
+            "Stamped numbers",
+            "As they stand on the metal; the quickest proof that parts belong together.",
+            List.of(new Column(ReadingKind.STAMP, "", "Stamped")),
+            List.of()),
+    LEAK(
+            "leak",
+            "Total leak",
+            "All keys shut, neck off; a total hides where, so try every site as well.",
+            List.of(new Column(ReadingKind.LEAK, "", "Leak")),
             List.of());
 
     /** One sort of reading on the sheet. */
@@ -85,6 +118,23 @@ public enum MeasureSheet {
 
     public List<Column> columns() {
         return columns;
+    }
+
+    /** Whether its fields hold more than a number. */
+    public boolean wordy() {
+        return columns.stream().anyMatch(column -> column.kind().says() != Observed.Amount.class);
+    }
+
+    /** The headings of its fields, with the unit a bare number is in; {@code length} is that of lengths. */
+    public List<String> headings(String length) {
+        return columns.stream()
+                .map(column -> {
+                    Unit unit = column.kind().unit();
+                    boolean amount = column.kind().says() == Observed.Amount.class && unit != null;
+                    String symbol = !amount ? "" : unit == Unit.MILLIMETRE ? length : unit.symbol();
+                    return column.heading() + (symbol.isEmpty() ? "" : ", " + symbol);
+                })
+                .toList();
     }
 
     /** What the plan makes of it, shown in the same row. */

@@ -1,18 +1,21 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.plan.Missing;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * One line that says what is missing and what comes next, with at most one button.
  *
+ * @param brief what is next, without what it settles
  * @param go where the button leads; empty when there is nothing to press
  */
-public record Next(String missing, String next, String go, String label) {
+public record Next(String missing, String next, String brief, String go, String label) {
     public static Next of(OnBench bench) {
         List<Missing> missing = bench.plan().missing();
         if (missing.isEmpty()) {
-            return new Next("Nothing that the plan asks for.", "", "", "");
+            return new Next("nothing the plan asks for.", "", "", "", "");
         }
         Missing first = missing.getFirst();
         MeasureSheet sheet = MeasureSheet.ofKind(first.kind());
@@ -20,13 +23,28 @@ public record Next(String missing, String next, String go, String label) {
         return new Next(
                 count(missing.size()),
                 first.measure() + settles + ".",
-                sheet == null
-                        ? ""
-                        : bench.address("measure") + "?sheet=" + sheet.word() + "#" + MeasurePage.rowId(first.of()),
-                "Measure it");
+                OnBench.capital(first.measure()),
+                address(bench, first),
+                sheet == null ? "Look at it" : "Measure it");
     }
 
     private static String count(int size) {
-        return size == 1 ? "one reading." : size + " readings.";
+        return size == 1 ? "one thing." : size + " things.";
+    }
+
+    private static boolean isGroup(String word) {
+        return Arrays.stream(KeyGroup.values()).anyMatch(group -> group.word().equals(word));
+    }
+
+    /** Where the answer is typed: a sheet of the grid, a group of the survey, or the work page for what is agreed. */
+    static String address(OnBench bench, Missing missing) {
+        MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
+        if (sheet != null) {
+            return bench.address("measure") + "?sheet=" + sheet.word() + "#" + MeasurePage.rowId(missing.of());
+        }
+        if (missing.kind() == null && isGroup(missing.of())) {
+            return bench.address("survey") + "#group-" + missing.of();
+        }
+        return missing.kind() == null ? bench.address("work") : "";
     }
 }

@@ -11,7 +11,7 @@ public record PlanPage(
         List<CutRow> cuts,
         List<Order> orders,
         List<Ask> asks,
-        List<StageOfWork> work,
+
         List<Cost> costs,
         String costNote) {
     public PlanPage {
@@ -20,7 +20,7 @@ public record PlanPage(
         cuts = List.copyOf(cuts);
         orders = List.copyOf(orders);
         asks = List.copyOf(asks);
-        work = List.copyOf(work);
+
         costs = List.copyOf(costs);
     }
 
@@ -65,14 +65,6 @@ public record PlanPage(
 
     /** A reading nobody has taken, what it decides, and where to type it; no address when it is a look. */
     public record Ask(String measure, String decides, String seconds, String address) {}
-
-    public record StageOfWork(String name, String fact, List<StepRow> steps) {
-        public StageOfWork {
-            steps = List.copyOf(steps);
-        }
-    }
-
-    public record StepRow(String words, State state, String why) {}
 
     public record Cost(String words, List<Figure> hours) {}
 }

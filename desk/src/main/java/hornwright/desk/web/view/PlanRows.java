@@ -9,13 +9,10 @@ import hornwright.bench.plan.Money;
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.OrderLine;
 import hornwright.bench.plan.PlannedNumber;
-import hornwright.bench.plan.PlannedStep;
-import hornwright.bench.survey.Stage;
-import hornwright.bench.work.StepState;
+import hornwright.bench.plan.Warning;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -40,24 +37,8 @@ public final class PlanRows {
                 bench.plan().cuts().stream().map(this::cut).toList(),
                 bench.plan().orders().stream().map(PlanRows::order).toList(),
                 bench.plan().missing().stream().map(this::ask).toList(),
-                Stream.of(Stage.values())
-                        .map(this::stage)
-                        .filter(stage -> !stage.steps().isEmpty())
-                        .toList(),
                 costs(money),
                 money.currency());
-    }
-
-    /** One entry a sort, so that a loose old horn does not push its plan off the page. */
-    private List<PlanPage.Caution> cautions() {
-        Map<String, List<String>> bySort = new LinkedHashMap<>();
-        bench.plan()
-                .warnings()
-                .forEach(warning -> bySort.computeIfAbsent(warning.sort().word(), none -> new ArrayList<>())
-                        .add(warning.words()));
-        return bySort.entrySet().stream()
-                .map(sort -> new PlanPage.Caution(sort.getKey(), sort.getValue()))
-                .toList();
     }
 
     private PlanPage.PadRow pad(Cup cup) {
@@ -116,35 +97,21 @@ public final class PlanRows {
     }
 
     private PlanPage.Ask ask(Missing missing) {
-        MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
         return new PlanPage.Ask(
                 OnBench.capital(missing.measure()),
                 String.join(", ", missing.decides()),
                 missing.seconds() == 0 ? "" : "about %d s".formatted(missing.seconds()),
-                sheet == null
-                        ? ""
-                        : "%s?sheet=%s#%s"
-                                .formatted(bench.address("measure"), sheet.word(), MeasurePage.rowId(missing.of())));
+                Next.address(bench, missing));
     }
 
-    private PlanPage.StageOfWork stage(Stage stage) {
-        List<PlannedStep> steps = bench.plan().order().stream()
-                .filter(step -> step.step().stage() == stage)
+    private List<PlanPage.Caution> cautions() {
+        Map<Warning.Sort, List<String>> bySort = new EnumMap<>(Warning.Sort.class);
+        for (Warning warning : bench.plan().warnings()) {
+            bySort.computeIfAbsent(warning.sort(), none -> new ArrayList<>()).add(warning.words());
+        }
+        return bySort.entrySet().stream()
+                .map(entry -> new PlanPage.Caution(entry.getKey().word(), entry.getValue()))
                 .toList();
-        long good = steps.stream()
-                .filter(step -> step.state() instanceof StepState.Good)
-                .count();
-        return new PlanPage.StageOfWork(
-                OnBench.capital(stage.word().toLowerCase(Locale.ROOT)),
-                "%d of %d done".formatted(good, steps.size()),
-                steps.stream().map(PlanRows::step).toList());
-    }
-
-    private static PlanPage.StepRow step(PlannedStep step) {
-        return new PlanPage.StepRow(
-                step.step().words(),
-                State.of(step.state()),
-                step.state() instanceof StepState.Recheck recheck ? recheck.why() : "");
     }
 
     private List<PlanPage.Cost> costs(Money money) {

@@ -15,15 +15,17 @@ final class Subjects {
     private static final Set<PlaceKind> CORK_AND_FELT =
             EnumSet.of(PlaceKind.FOOT, PlaceKind.BUMPER, PlaceKind.GUARD, PlaceKind.LINK, PlaceKind.UPPER_STOP);
 
+    private static final List<String> STAMPED = List.of("body", "neck", "bell", "keys", "guards");
+
     private Subjects() {}
 
     static List<Subject> of(OnBench bench, MeasureSheet sheet) {
         return switch (sheet) {
-            case CUPS, HEIGHTS, DEPTHS, ARMS ->
+            case CUPS, HEIGHTS, DEPTHS, ARMS, TRIALS ->
                 bench.keywork().cups().stream()
                         .map(cup -> ofCup(bench, cup, cup.id()))
                         .toList();
-            case HOLES ->
+            case HOLES, RIMS ->
                 bench.keywork().cups().stream()
                         .map(cup -> ofCup(bench, cup, cup.hole()))
                         .toList();
@@ -35,8 +37,15 @@ final class Subjects {
             case TOUCHES ->
                 bench.keywork().keys().stream()
                         .filter(key -> key.touch() != null)
-                        .map(Subjects::ofKey)
+                        .map(key -> ofKey(bench, key))
                         .toList();
+            case PLAY ->
+                bench.keywork().keys().stream().map(key -> ofKey(bench, key)).toList();
+            case STAMPS, LEAK ->
+                (sheet == MeasureSheet.LEAK ? List.of("horn") : STAMPED)
+                        .stream()
+                                .map(part -> new Subject(part, OnBench.capital(part), null, name -> Optional.empty()))
+                                .toList();
         };
     }
 
@@ -75,7 +84,11 @@ final class Subjects {
                 name -> bench.plan().number(place.id(), name));
     }
 
-    private static Subject ofKey(Key key) {
-        return new Subject(key.id(), OnBench.capital(key.name().display()), null, name -> Optional.empty());
+    private static Subject ofKey(OnBench bench, Key key) {
+        return new Subject(
+                key.id(),
+                OnBench.capital(key.name().display()),
+                null,
+                name -> bench.keywork().cupOf(key).flatMap(cup -> bench.numberOf(cup, name)));
     }
 }

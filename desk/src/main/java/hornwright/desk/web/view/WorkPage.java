@@ -9,10 +9,15 @@ public record WorkPage(
         String horn,
         long seq,
         String said,
+        List<PlacePanel.Option> uses,
+        List<PlacePanel.Option> reached,
+        String fresh,
         List<StepRow> now,
         List<StepRow> again,
         List<StageRow> stages) {
     public WorkPage {
+        uses = List.copyOf(uses);
+        reached = List.copyOf(reached);
         now = List.copyOf(now);
         again = List.copyOf(again);
         stages = List.copyOf(stages);

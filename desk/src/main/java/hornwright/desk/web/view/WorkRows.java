@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.work.StepState;
 import hornwright.desk.web.view.WorkPage.Act;
@@ -35,6 +36,9 @@ public final class WorkRows {
                 bench.id(),
                 bench.history().seq(),
                 said,
+                uses(),
+                reached(),
+                keys.get(),
                 order.stream()
                         .filter(step -> step.state() instanceof StepState.Ready)
                         .limit(SHOWN)
@@ -48,6 +52,22 @@ public final class WorkRows {
                         .map(this::stage)
                         .filter(stage -> !stage.steps().isEmpty())
                         .toList());
+    }
+
+    private List<PlacePanel.Option> uses() {
+        return Stream.of(AgreedUse.values())
+                .map(use -> new PlacePanel.Option(
+                        use.name(),
+                        use.word(),
+                        bench.job().agreedUse().filter(agreed -> agreed == use).isPresent()))
+                .toList();
+    }
+
+    private List<PlacePanel.Option> reached() {
+        return Stream.of(Stage.values())
+                .map(stage -> new PlacePanel.Option(
+                        stage.name(), stage.word(), stage == bench.job().stage()))
+                .toList();
     }
 
     private StageRow stage(Stage stage) {
