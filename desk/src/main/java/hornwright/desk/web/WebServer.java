@@ -45,6 +45,16 @@ public final class WebServer implements AutoCloseable {
         return "http://127.0.0.1:" + server.port();
     }
 
+    /** Every address that is answered, as it is declared: {@code /horn/{id}/plan}. */
+    public List<String> addresses() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint.path)
+                .filter(path -> path.startsWith("/"))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     @Override
     public void close() {
         server.stop();

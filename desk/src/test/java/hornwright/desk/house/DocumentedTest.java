@@ -9,12 +9,18 @@ import hornwright.desk.cli.Streams;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import hornwright.desk.reckon.Engine;
 import hornwright.desk.reckon.Engines;
+import hornwright.desk.use.OpenShop;
+import hornwright.desk.use.Shop;
+import hornwright.desk.web.Site;
+import hornwright.desk.web.WebServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -110,5 +116,17 @@ final class DocumentedTest {
                         "NOTICE",
                         "docs/architecture.md"))
                 .allMatch(name -> Files.exists(Checkout.root().resolve(name)));
+    }
+
+    @Test
+    void every_page_and_every_form_stands_in_the_guide(@TempDir Path folder) throws Exception {
+        String page = Checkout.text(DOCS.resolve("guide/pages.md"));
+        try (Shop shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
+                WebServer server = WebServer.start(new Site(shop), 0)) {
+            assertThat(server.addresses()).hasSizeGreaterThan(15);
+            for (String address : server.addresses()) {
+                assertThat(page).as(address).contains("`" + address.replace("<file>", "…") + "`");
+            }
+        }
     }
 }

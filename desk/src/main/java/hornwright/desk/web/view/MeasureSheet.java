@@ -128,13 +128,16 @@ public enum MeasureSheet {
     /** The headings of its fields, with the unit a bare number is in; {@code length} is that of lengths. */
     public List<String> headings(String length) {
         return columns.stream()
-                .map(column -> {
-                    Unit unit = column.kind().unit();
-                    boolean amount = column.kind().says() == Observed.Amount.class && unit != null;
-                    String symbol = !amount ? "" : unit == Unit.MILLIMETRE ? length : unit.symbol();
-                    return column.heading() + (symbol.isEmpty() ? "" : ", " + symbol);
-                })
+                .map(column -> column.heading() + unit(column.kind(), length))
                 .toList();
+    }
+
+    private static String unit(ReadingKind kind, String length) {
+        Unit unit = kind.unit();
+        if (unit == null || kind.says() != Observed.Amount.class) {
+            return "";
+        }
+        return ", " + (unit == Unit.MILLIMETRE ? length : unit.symbol());
     }
 
     /** What the plan makes of it, shown in the same row. */
