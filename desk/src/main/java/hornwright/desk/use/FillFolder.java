@@ -23,7 +23,9 @@ public final class FillFolder {
         Map<Path, Path> passing = new LinkedHashMap<>();
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path beside = Files.createTempFile(folder, ".", ".part");
+                // A temporary file of the library's making would be closed to everybody else in the shop.
+                Path beside = folder.resolve(
+                        "." + file.getKey() + "." + ProcessHandle.current().pid() + ".part");
                 passing.put(beside, folder.resolve(file.getKey()));
                 Files.write(beside, file.getValue());
             }
