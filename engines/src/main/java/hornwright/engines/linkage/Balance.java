@@ -14,6 +14,9 @@ public final class Balance {
     /** Share of the largest torque; what is left over beyond it is a load that nothing takes up. */
     private static final double LEFT_OVER = 1e-4;
 
+    /** Share of the torque with which contacts squeeze each other at rotation 0; less is its rounding. */
+    private static final double SQUEEZED = 1e-9;
+
     private static final int POLISH = 4;
 
     private final Mechanism mechanism;
@@ -192,7 +195,8 @@ public final class Balance {
         for (int round = 0; round < POLISH; round++) {
             settlings[island].settle(whispered, centred, rotation);
             if (round == 0) {
-                refuseLeftOver(one, whisper, LEFT_OVER * largest, torque, rotation);
+                double allowed = Math.max(LEFT_OVER * largest, SQUEEZED * squeeze(one));
+                refuseLeftOver(one, whisper, allowed, torque, rotation);
             }
             for (int key : one.keys) {
                 centred[key] = torque[key] + whisper * rotation[key];
@@ -212,6 +216,14 @@ public final class Balance {
             }
         }
         return Double.isInfinite(least) ? 1 : least;
+    }
+
+    private double squeeze(Island island) {
+        double most = 0;
+        for (int row : island.rows) {
+            most = Math.max(most, -contacts.free[row] * contacts.stiffness[row] * Math.abs(contacts.arm1[row]));
+        }
+        return most;
     }
 
     private void refuseLeftOver(Island island, double whisper, double allowed, double[] torque, double[] rotation) {

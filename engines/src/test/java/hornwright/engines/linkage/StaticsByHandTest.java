@@ -178,4 +178,20 @@ class StaticsByHandTest {
                 List.of(new Spring("f", 0.012, 0, Towards.CLOSED)));
         assertThat(rest(held)[0]).isCloseTo(-0.012 / (8000 * 0.03 * 0.03), within(1e-12));
     }
+
+    /** Each presses the other by what both are too thick; together they may lie anywhere, and stay where they are. */
+    @Test
+    void two_keys_that_only_squeeze_each_other_are_no_load() {
+        Mechanism squeezed = new Mechanism(
+                List.of(F, G),
+                List.of(),
+                List.of(),
+                List.of(
+                        new Link("f>g", "f", 0.01, "g", 0.01, 1e-3, 1.2e-3, 3e5, Sense.CLOSES),
+                        new Link("g>f", "g", 0.01, "f", 0.01, 1e-3, 1.0e-3, 3e5, Sense.CLOSES)),
+                List.of());
+        Equilibrium rest = Balance.of(squeezed).atRest();
+        assertThat(rest.links().force()).containsExactly(new double[] {30, 30}, within(1e-6));
+        assertThat(rest.rotation()[0] + rest.rotation()[1]).isCloseTo(0, within(1e-6));
+    }
 }
