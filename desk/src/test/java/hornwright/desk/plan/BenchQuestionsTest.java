@@ -240,6 +240,24 @@ final class BenchQuestionsTest {
     }
 
     @Test
+    void a_small_rim_gap_is_floated_over_and_a_large_one_levelled_with_its_caution() {
+        assertThat(rim(0.04).advice()).isEmpty();
+        assertThat(rim(0.07).advice()).singleElement().satisfies(advice -> {
+            assertThat(advice.words()).contains("Float the pad over it");
+            assertThat(advice.cautions()).isEmpty();
+        });
+        assertThat(rim(0.12).advice()).singleElement().satisfies(advice -> {
+            assertThat(advice.words()).startsWith("Level the D hole first").contains("3.0 o'clock");
+            assertThat(advice.cautions()).containsExactly(Hazard.LEVELLING);
+        });
+    }
+
+    private PlannedPlace rim(double gap) {
+        Reading reading = Reading.of("r.1", ReadingKind.RIM_GAP, "d", new Observed.RimGap(gap, 0.01, 3));
+        return Planner.plan(bare.withReadings(List.of(reading))).place("pad.d");
+    }
+
+    @Test
     void sizes_of_nothing_are_taken_as_not_read() {
         List<Reading> slips = List.of(
                 Reading.of("r.1", ReadingKind.HOLE, "d", Observed.Amount.mm(0)),

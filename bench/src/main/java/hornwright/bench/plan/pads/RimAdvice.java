@@ -29,19 +29,25 @@ final class RimAdvice {
         if (gap.value() <= ask.rules().value("rim.accept_mm")) {
             return Optional.empty();
         }
-        return Optional.of(
-                gap.value() < ask.rules().value("rim.act_mm")
-                        ? level(ask, rim, "Level")
-                        : level(ask, rim, "First level"));
+        return Optional.of(gap.value() < ask.rules().value("rim.act_mm") ? floated(ask, rim) : levelled(ask, rim));
     }
 
-    private static Advice level(PadQuestion ask, Observed.RimGap rim, String verb) {
+    /** A small gap: the adhesive takes it up, and nothing is taken from the horn. */
+    private static Advice floated(PadQuestion ask, Observed.RimGap rim) {
+        return Advice.of(String.format(
+                Locale.ROOT,
+                "%s hole: %.2f mm at %s o'clock. Float the pad over it; level only if it will not seal.",
+                ask.display(),
+                rim.gapMm(),
+                rim.clock()));
+    }
+
+    private static Advice levelled(PadQuestion ask, Observed.RimGap rim) {
         boolean rolled = ask.hole().rim() == RimKind.ROLLED;
         String words = String.format(
                 Locale.ROOT,
-                "%s the %s hole: %.2f mm at %s o'clock. Lift it from inside; a softer pad over it is a compromise with a"
-                        + " price.",
-                verb,
+                "Level the %s hole first: %.2f mm at %s o'clock. Lift it from inside; a softer pad over it is a"
+                        + " compromise with a price.",
                 ask.display(),
                 rim.gapMm(),
                 rim.clock());
