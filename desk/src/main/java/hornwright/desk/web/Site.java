@@ -31,6 +31,7 @@ public final class Site {
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,
+                new PaperPages(desk)::routes,
                 new WorkPages(desk)::routes,
                 new HistoryPages(desk)::routes,
                 new StockPages(desk)::routes,

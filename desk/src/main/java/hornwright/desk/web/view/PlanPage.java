@@ -6,12 +6,12 @@ import java.util.List;
 public record PlanPage(
         Frame frame,
         Next next,
+        String horn,
         List<Caution> cautions,
         List<PadRow> pads,
         List<CutRow> cuts,
         List<Order> orders,
         List<Ask> asks,
-
         List<Cost> costs,
         String costNote) {
     public PlanPage {
@@ -20,7 +20,6 @@ public record PlanPage(
         cuts = List.copyOf(cuts);
         orders = List.copyOf(orders);
         asks = List.copyOf(asks);
-
         costs = List.copyOf(costs);
     }
 

@@ -32,6 +32,7 @@ public final class PlanRows {
         return new PlanPage(
                 frame,
                 Next.of(bench),
+                bench.id(),
                 cautions(),
                 bench.keywork().cups().stream().map(this::pad).toList(),
                 bench.plan().cuts().stream().map(this::cut).toList(),
