@@ -1,5 +1,6 @@
 package hornwright.bench.plan;
 
+import hornwright.bench.archive.Grade;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param thicknessMm at least so thick when it comes from old, packed material; null when nobody knows
  * @param says how well this is known, in words: the grade, or that it is only the pattern of the keywork
  * @param fromArchive whether witnesses or documents stand behind it, and not the keywork alone
+ * @param grade of the evidence; null when only the keywork says so
  */
 public record Built(
         @Nullable String material,
         @Nullable String colour,
         @Nullable Double thicknessMm,
         String says,
-        boolean fromArchive) {}
+        boolean fromArchive,
+        @Nullable Grade grade) {}

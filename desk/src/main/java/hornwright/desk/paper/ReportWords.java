@@ -7,6 +7,7 @@ import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.plan.Warning.Sort;
+import hornwright.bench.plan.origin.OriginalityStatement;
 import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Treatment;
 import hornwright.desk.drawing.Showing;
@@ -48,6 +49,7 @@ public final class ReportWords {
                 words.picture(),
                 List.of(
                         words.stays(),
+                        OriginWords.of(OriginalityStatement.of(keywork, plan)),
                         words.renewed(),
                         words.cannotBeUndone(),
                         words.imperfect(),
@@ -171,8 +173,7 @@ public final class ReportWords {
                     items.add(new Item(
                             alike.what(keywork), alike.reason() + (which.isEmpty() ? "." : ": " + which + ".")));
                 });
-        warnings(sort -> sort == Sort.LINKED_SET || sort == Sort.MIXED_HORN || sort == Sort.HEIGHTS)
-                .forEach(items::add);
+        warnings(sort -> sort == Sort.LINKED_SET || sort == Sort.HEIGHTS).forEach(items::add);
         String said = items.isEmpty()
                 ? "Nothing found so far."
                 : "This stays as it is, and you will be able to see or feel it.";

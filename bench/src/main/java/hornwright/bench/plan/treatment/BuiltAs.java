@@ -20,8 +20,15 @@ final class BuiltAs {
                     pattern.colour(),
                     pattern.thicknessMm() > 0 ? pattern.thicknessMm() : null,
                     "pattern " + keywork.id() + ", no witness",
-                    false);
+                    false,
+                    null);
         }
-        return new Built(known.material(), known.colour(), known.thicknessAtLeastMm(), known.gradeInWords(), true);
+        return new Built(
+                known.material(),
+                known.colour(),
+                known.thicknessAtLeastMm(),
+                known.gradeInWords(),
+                true,
+                known.grade());
     }
 }
