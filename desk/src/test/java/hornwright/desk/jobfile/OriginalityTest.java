@@ -9,6 +9,7 @@ import hornwright.bench.plan.origin.OriginLine;
 import hornwright.bench.plan.origin.OriginalityStatement;
 import hornwright.bench.plan.origin.Verdict;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -99,8 +100,7 @@ class OriginalityTest {
                 found("sleeve.side-c", "plain cotton tubing", "unknown"),
                 found("strap-ring", "brass", "unknown"));
         assertThat(statement.lines()).allSatisfy(line -> {
-            Grade grade = line.grade();
-            assertThat(grade).isNotNull();
+            Grade grade = Objects.requireNonNull(line.grade(), line.words());
             assertThat(line.words()).contains("(" + grade.letter() + " · " + grade.word() + ")");
         });
     }

@@ -185,6 +185,93 @@ class VariantsTest {
     }
 
     @Test
+    void a_high_f_sharp_lies_as_far_above_high_f_as_that_above_high_e() {
+        Switches has = ALTO.switches();
+        Keywork horn = Variants.of(
+                ALTO,
+                new Switches(
+                        has.sideFSharp(),
+                        true,
+                        has.frontF(),
+                        has.forkedEFlat(),
+                        has.bellKeys(),
+                        has.bellKeyPieces(),
+                        has.gSharp(),
+                        has.lowCSharp(),
+                        has.octaveLevers(),
+                        has.sideLevers()));
+        double e = horn.holes().get("high-e").at().atMm();
+        double f = horn.holes().get("palm-f").at().atMm();
+        assertThat(horn.holes().get("high-f-sharp").at().atMm()).isCloseTo(2 * f - e, within(0.1));
+        assertThat(horn.places().stream().map(Place::id))
+                .contains(
+                        "pad.high-f-sharp", "foot.high-f-sharp", "spring.high-f-sharp", "adhesive.saddle.high-f-sharp");
+        assertThat(horn.fingerings().get("note.f-sharp-6").open()).contains("palm-f", "high-f-sharp");
+        assertThat(horn.rods().get("rod.high-f-sharp").removeAfter()).containsExactly("rod.high-e");
+        assertThat(horn.rods().get("rod.side-cups").removeAfter()).contains("rod.high-f-sharp");
+    }
+
+    @Test
+    void with_a_forked_e_flat_the_second_finger_shuts_a_vent_and_d_shuts_e() {
+        Switches has = ALTO.switches();
+        Keywork horn = Variants.of(
+                ALTO,
+                new Switches(
+                        has.sideFSharp(),
+                        has.highFSharp(),
+                        has.frontF(),
+                        true,
+                        has.bellKeys(),
+                        has.bellKeyPieces(),
+                        has.gSharp(),
+                        has.lowCSharp(),
+                        has.octaveLevers(),
+                        has.sideLevers()));
+        assertThat(horn.keys().get("e").touch()).isNull();
+        assertThat(horn.places().get("pearl.e").belongsTo().id()).isEqualTo("e-touch");
+        assertThat(horn.sets().stream()
+                        .filter(set -> set.press().equals("e-touch"))
+                        .findFirst()
+                        .orElseThrow()
+                        .closes())
+                .contains("cup.e", "cup.forked-e-flat");
+        assertThat(horn.sets().stream()
+                        .filter(set -> set.press().equals("d"))
+                        .findFirst()
+                        .orElseThrow()
+                        .closes())
+                .contains("cup.d", "cup.e");
+        assertThat(horn.fingerings().get("note.e-flat-4.forked").open())
+                .contains("forked-e-flat")
+                .doesNotContain("d", "e", "f");
+        assertThat(horn.fingerings().get("note.e-4").open()).doesNotContain("forked-e-flat");
+        assertThat(horn.fingerings().get("note.f-4").open()).contains("forked-e-flat");
+    }
+
+    @Test
+    void two_octave_levers_need_no_switch_and_have_a_state_for_each() {
+        Switches has = ALTO.switches();
+        Keywork horn = Variants.of(
+                ALTO,
+                new Switches(
+                        has.sideFSharp(),
+                        has.highFSharp(),
+                        has.frontF(),
+                        has.forkedEFlat(),
+                        has.bellKeys(),
+                        has.bellKeyPieces(),
+                        has.gSharp(),
+                        has.lowCSharp(),
+                        OctaveLevers.TWO,
+                        has.sideLevers()));
+        assertThat(horn.keys().find("octave-switch")).isEmpty();
+        assertThat(horn.places().find("rocker-contact.octave-switch")).isEmpty();
+        assertThat(horn.links()).allMatch(link -> link.coupling() == null);
+        assertThat(horn.octaveStates()).hasSize(3);
+        assertThat(horn.places().stream().map(Place::id)).contains("upper-stop.octave-thumb-upper");
+    }
+
+    @Test
     void what_a_file_has_not_got_is_refused_in_a_sentence() {
         Keywork odd = KeyworkFile.shipped("tarrant-loe-odd").orElseThrow();
         assertThat(Variants.refusals(odd, ALTO.switches()))
