@@ -102,7 +102,7 @@ final class KeptTest {
         assertThat(told(page, ALONG)).hasText(SAVED);
         assertThat(told(page, ACROSS)).hasText(SAVED);
         page.navigate(program.address() + horn + "/history");
-        assertThat(page.locator(".edits .words", new Page.LocatorOptions().setHasText("low-b-flat")))
+        assertThat(page.locator(".edits .words", new Page.LocatorOptions().setHasText("low B♭ cup")))
                 .hasCount(2);
     }
 
