@@ -52,10 +52,7 @@ final class SayingTest {
         assertThat(pads.locator(".saved")).hasText(Pattern.compile("saved \\d\\d:\\d\\d:\\d\\d"));
         assertThat(pads.locator(".said")).containsText("mostly synthetic felt");
         page.navigate(program.address() + horn + "/history");
-        page.locator(".edits li")
-                .first()
-                .getByRole(AriaRole.BUTTON)
-                .click();
+        page.locator(".edits li").first().getByRole(AriaRole.BUTTON).click();
         assertThat(page.locator(".edits li.undone")).hasCount(1);
         page.navigate(program.address() + horn + "/survey");
         assertThat(page.locator("#stroke-bell-pad .said")).isEmpty();
@@ -133,10 +130,12 @@ final class SayingTest {
         page.getByLabel("Kind").selectOption("CORK_SHEET");
         page.getByLabel(Pattern.compile("^Thickness")).fill("1/16");
         page.getByLabel("Count", new Page.GetByLabelOptions().setExact(true)).fill("two");
-        page.getByText("Put on the shelf", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Put on the shelf", new Page.GetByTextOptions().setExact(true))
+                .click();
         assertThat(page.locator(".troubles")).containsText("whole number");
         page.getByLabel("Count", new Page.GetByLabelOptions().setExact(true)).fill("2");
-        page.getByText("Put on the shelf", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Put on the shelf", new Page.GetByTextOptions().setExact(true))
+                .click();
         assertThat(page.locator("main")).containsText("1.59 mm");
         page.context().close();
     }

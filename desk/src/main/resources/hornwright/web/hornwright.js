@@ -82,7 +82,7 @@ if (grid) {
   }
 
   grid.addEventListener("input", event => look(event.target));
-  grid.addEventListener("focusout", event => { if (kept.has(event.target)) { glance++; keep(event.target); } });
+  grid.addEventListener("focusout", event => { if (kept.has(event.target)) { clearTimeout(looking); glance++; keep(event.target); } });
   grid.addEventListener("keydown", event => {
     const at = fields.indexOf(event.target);
     if (at < 0) return;
