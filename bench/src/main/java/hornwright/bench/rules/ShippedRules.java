@@ -54,6 +54,7 @@ final class ShippedRules {
             assembly.contact-u_mm | 0.05 | 0 | mm | 0 | 1 | one standard deviation of contacts and feet at first assembly | bench judgement
             assembly.arm-u_mm | 0.1 | 0 | mm | 0 | 2 | one standard deviation of arms taken from the pattern | bench judgement
             assembly.pad-u_mm | 0.03 | 0 | mm | 0 | 1 | one standard deviation of where a floated pad closes | bench judgement
+            sound.note-within_cents | 10 | 0 | cents | 1 | 50 | a note further than this from its place, the common part taken off, is worth a height | bench judgement
             height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement
             height.tell_mm | 0.3 | 0 | mm | 0.05 | 2 | a height further than this from its target is worth work | bench judgement
             link.full_mm | 0.3 | 0 | mm | 0 | 2 | a link contact cut full is left so much over its pattern | bench judgement
