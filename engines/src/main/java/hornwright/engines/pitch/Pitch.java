@@ -14,15 +14,21 @@ public final class Pitch {
     private static final double SILENT_DB = -60;
 
     private static final double FULL_SCALE = 0.9999;
-    private static final int RUN = 3;
-    private static final int RUNS = 5;
+    /** Parts of the peak: what counts as sounding at all, and what as standing at the peak. */
+    private static final double SOUNDING = 0.05;
+
+    private static final double AT_PEAK = 0.9999;
+    /** Share of the sounding time spent at the peak; a pure tone spends 0.01 there, one of 8 bits 0.06. */
+    private static final double CLIPPED_AT_FULL_SCALE = 0.02;
+
+    private static final double CLIPPED_BELOW = 0.12;
 
     private Pitch() {}
 
     public static Heard hear(Recording recording) {
         if (isClipped(recording.samples())) {
             return new Heard.Refused(
-                    "The recording is clipped: many samples in a row stand at full scale. Record it again, quieter.");
+                    "The recording is clipped: it stands at its peak too long. Record it again, quieter.");
         }
         List<Frame> frames = Listening.to(recording);
         double loudest = frames.stream().mapToDouble(Frame::levelDb).max().orElse(Double.NEGATIVE_INFINITY);
@@ -63,18 +69,17 @@ public final class Pitch {
         return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
     }
 
+    /** A tone spends little time at its very peak, a cut one much; whoever cut it below full scale needs more proof. */
     private static boolean isClipped(double[] samples) {
         double peak = Arrays.stream(samples).map(Math::abs).max().orElse(0);
-        if (peak < FULL_SCALE) {
-            return false;
-        }
-        int run = 0;
-        int runs = 0;
-        for (double sample : samples) {
-            run = Math.abs(sample) >= peak - 1e-9 || Math.abs(sample) >= FULL_SCALE ? run + 1 : 0;
-            runs += run == RUN ? 1 : 0;
-        }
-        return runs >= RUNS;
+        long sounding = Arrays.stream(samples)
+                .filter(sample -> Math.abs(sample) > SOUNDING * peak)
+                .count();
+        long atPeak = Arrays.stream(samples)
+                .filter(sample -> Math.abs(sample) >= AT_PEAK * peak)
+                .count();
+        double share = atPeak / (double) Math.max(1, sounding);
+        return peak > 0 && share >= (peak >= FULL_SCALE ? CLIPPED_AT_FULL_SCALE : CLIPPED_BELOW);
     }
 
     /** Loud looks of which most do not repeat, or repeat without their own fundamental. */

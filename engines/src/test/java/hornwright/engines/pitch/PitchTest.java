@@ -154,6 +154,21 @@ class PitchTest {
                 .isEqualTo(46);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {58.27, 116.54, 440, 1396.9})
+    void a_clean_tone_at_full_scale_is_not_called_clipped(double frequency) {
+        only(Sounds.louder(Sounds.tone(frequency, 1, RATE, 1), 2));
+    }
+
+    @Test
+    void a_tone_cut_below_full_scale_is_called_clipped() {
+        double[] cut = Sounds.louder(Sounds.tone(220, 1, RATE, SIX), 3);
+        for (int i = 0; i < cut.length; i++) {
+            cut[i] = Math.clamp(cut[i], -0.4, 0.4);
+        }
+        assertThat(why(cut)).contains("clipped");
+    }
+
     @Test
     void clipped_silent_and_many_voiced_sound_is_refused_with_a_sentence() {
         double[] tone = Sounds.tone(440, 1, RATE, SIX);
