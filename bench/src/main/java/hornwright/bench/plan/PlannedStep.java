@@ -1,7 +1,7 @@
 package hornwright.bench.plan;
 
-import hornwright.bench.work.Step;
-import hornwright.bench.work.StepState;
+import hornwright.bench.steps.Step;
+import hornwright.bench.steps.StepState;
 
 /** One step of the work with where it stands. */
 public record PlannedStep(Step step, StepState state) {}

@@ -7,7 +7,7 @@ import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.plan.Removal;
 import hornwright.bench.plan.Warning;
-import hornwright.bench.work.StepState;
+import hornwright.bench.steps.StepState;
 import hornwright.desk.json.Out;
 
 /** A plan as plan.json. */

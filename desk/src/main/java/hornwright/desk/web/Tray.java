@@ -1,7 +1,7 @@
 package hornwright.desk.web;
 
 import hornwright.bench.plan.NumberName;
-import hornwright.bench.work.StepState;
+import hornwright.bench.steps.StepState;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
 import java.util.List;

@@ -1,11 +1,11 @@
 package hornwright.desk.web;
 
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.steps.Step;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkKind;
-import hornwright.bench.work.Step;
 import hornwright.desk.use.Decide;
 import hornwright.desk.use.ReachStage;
 import hornwright.desk.use.RecordWork;

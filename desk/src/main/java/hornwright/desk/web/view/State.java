@@ -1,7 +1,7 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.PlannedPlace;
-import hornwright.bench.work.StepState;
+import hornwright.bench.steps.StepState;
 
 /** A state as a page writes it: an icon, a word and a colour, so that any one may be lost. */
 public record State(String icon, String word) {

@@ -1,9 +1,9 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.steps.StepState;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Stage;
-import hornwright.bench.work.StepState;
 import hornwright.desk.web.view.WorkPage.Act;
 import hornwright.desk.web.view.WorkPage.StageRow;
 import hornwright.desk.web.view.WorkPage.StepRow;

@@ -1,4 +1,4 @@
-package hornwright.bench.work;
+package hornwright.bench.steps;
 
 import hornwright.bench.survey.WorkDone;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package hornwright.bench.work;
+package hornwright.bench.steps;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package hornwright.bench.work;
+package hornwright.bench.steps;
 
 /** What happened at the bench, as far as the order of work cares. */
 public sealed interface WorkEvent {

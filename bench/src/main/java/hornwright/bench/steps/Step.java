@@ -1,4 +1,4 @@
-package hornwright.bench.work;
+package hornwright.bench.steps;
 
 import hornwright.bench.horn.Identified;
 import hornwright.bench.survey.Stage;

@@ -1,16 +1,16 @@
-package hornwright.desk.work;
+package hornwright.desk.steps;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornwright.bench.steps.BenchSteps;
+import hornwright.bench.steps.Disturbances;
+import hornwright.bench.steps.Progress;
+import hornwright.bench.steps.Step;
+import hornwright.bench.steps.StepState;
+import hornwright.bench.steps.WorkEvent;
+import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.WorkDone;
 import hornwright.bench.survey.WorkKind;
-import hornwright.bench.work.BenchSteps;
-import hornwright.bench.work.Disturbances;
-import hornwright.bench.work.Progress;
-import hornwright.bench.work.Step;
-import hornwright.bench.work.StepState;
-import hornwright.bench.work.WorkEvent;
-import hornwright.bench.work.WorkGraph;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import java.util.ArrayList;
 import java.util.List;

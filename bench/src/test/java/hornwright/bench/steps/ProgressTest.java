@@ -1,4 +1,4 @@
-package hornwright.bench.work;
+package hornwright.bench.steps;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
