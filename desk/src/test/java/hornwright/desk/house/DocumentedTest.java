@@ -18,6 +18,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +40,25 @@ final class DocumentedTest {
                 assertThat(page).as(verb.getKey()).contains(option.longestName());
             }
         }
+    }
+
+    @Test
+    void every_setting_stands_in_the_guide() {
+        String page = Checkout.text(DOCS.resolve("guide/commands.md"));
+        Pattern setting = Pattern.compile("HORNWRIGHT_[A-Z_]+");
+        Path root = Checkout.root();
+        Stream<Path> scripts = Stream.concat(
+                Stream.of(root.resolve("hornwright"), root.resolve("test")),
+                Checkout.files(root.resolve("scripts"), ".sh").stream());
+        Stream<Path> sources = Stream.concat(
+                Checkout.javaFiles("main").stream(), Checkout.files(root.resolve("browser/src"), ".java").stream());
+        List<String> settings = Stream.concat(scripts, sources)
+                .flatMap(file -> setting.matcher(Checkout.text(file)).results())
+                .map(MatchResult::group)
+                .distinct()
+                .toList();
+        assertThat(settings).hasSizeGreaterThan(2);
+        assertThat(page).contains(settings);
     }
 
     @Test
