@@ -1,5 +1,6 @@
 package hornwright.desk.cli;
 
+import hornwright.desk.json.BadInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +14,8 @@ import picocli.CommandLine.Option;
 /** {@code serve}: the pages, on this machine's own address, until the program is stopped. */
 @Command(name = "serve", mixinStandardHelpOptions = true, description = "Starts the pages and prints their address.")
 final class ServeCommand implements Callable<Integer> {
+    private static final int HIGHEST_PORT = 65_535;
+
     private final Streams streams;
     private final Pages pages;
 
@@ -51,6 +54,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (port < 0 || port > HIGHEST_PORT) {
+            throw new BadInput("", port + " is no port", "--port 8420, or --port 0 for any that is free");
+        }
         Pages.Filling filling = contents == null ? Pages.Filling.DEMO_WHEN_NEW : contents.filling();
         try {
             Pages.Running running = pages.start(new Pages.Request(port, data, database, filling));

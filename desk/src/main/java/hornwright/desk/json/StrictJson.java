@@ -41,17 +41,24 @@ public final class StrictJson {
         return all.getFirst();
     }
 
+    private static String spoken(JsonToken token) {
+        return switch (token) {
+            case START_ARRAY, END_ARRAY -> "a list";
+            case VALUE_STRING -> "a text";
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> "a number";
+            case VALUE_TRUE, VALUE_FALSE -> "a yes or no";
+            case VALUE_NULL -> "null";
+            default -> "something else";
+        };
+    }
+
     private static void readAll(JsonParser parser, List<JsonNode> all) {
         try {
             while (parser.nextToken() != null) {
                 if (parser.currentToken() != JsonToken.START_OBJECT) {
                     throw new BadInput(
                             "",
-                            "at the top stands "
-                                    + parser.currentToken()
-                                            .name()
-                                            .toLowerCase(java.util.Locale.ROOT)
-                                            .replace('_', ' ') + ", an object is expected",
+                            "at the top stands " + spoken(parser.currentToken()) + ", an object is expected",
                             "{ … }");
                 }
                 all.add(MAPPER.readTree(parser));

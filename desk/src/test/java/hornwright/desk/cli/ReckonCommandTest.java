@@ -81,4 +81,18 @@ final class ReckonCommandTest {
         assertThat(result.code()).isEqualTo(2);
         assertThat(result.err()).contains("no-such-file.json");
     }
+
+    @Test
+    void a_list_at_the_top_is_told_as_a_list() {
+        assertThat(Shell.run("[]", "reckon", "leak").err()).contains("at the top stands a list");
+    }
+
+    @Test
+    void a_port_that_cannot_be_is_refused_before_anything_starts() {
+        for (String port : List.of("-1", "65536", "99999")) {
+            Shell.Result result = Shell.run("", "serve", "--port=" + port);
+            assertThat(result.code()).as(port).isEqualTo(2);
+            assertThat(result.err()).contains(port + " is no port");
+        }
+    }
 }
