@@ -17,18 +17,23 @@ public final class Shown {
 
     /** "9.8 ± 0.4"; without the ± when u is 0. */
     public static String of(double value, double u) {
-        return u == 0 ? fixed(value, plainDecimals(value)) : fixed(value, decimals(2 * u)) + " ± " + plusMinus(u);
+        return isChoice(u) ? value(value, u) : value(value, u) + " ± " + plusMinus(u);
     }
 
     /** The value alone, with as many digits as its uncertainty leaves it. */
     public static String value(double value, double u) {
-        return fixed(value, u == 0 ? plainDecimals(value) : decimals(2 * u));
+        return fixed(value, isChoice(u) ? plainDecimals(value) : decimals(2 * u));
     }
 
-    /** Twice the standard uncertainty, to one digit that counts. */
+    /** Twice the standard uncertainty, to one digit that counts; empty for a choice. */
     public static String plusMinus(double u) {
         double twice = 2 * u;
-        return fixed(twice, decimals(twice));
+        return isChoice(u) ? "" : fixed(twice, decimals(twice));
+    }
+
+    /** Nobody at a bench can tell half a thousandth from nothing. */
+    private static boolean isChoice(double u) {
+        return 2 * u < 0.0005;
     }
 
     /** "4.3 to 4.7", in tenths; the window is made smaller by rounding, never larger. */
@@ -52,7 +57,10 @@ public final class Shown {
         if (plusMinus >= 9.5) {
             return 0;
         }
-        return plusMinus >= 0.095 ? 1 : 2;
+        if (plusMinus >= 0.095) {
+            return 1;
+        }
+        return plusMinus >= 0.0095 ? 2 : 3;
     }
 
     private static int plainDecimals(double value) {

@@ -19,6 +19,15 @@ class ShownTest {
     }
 
     @Test
+    void a_plus_minus_is_never_nothing() {
+        assertThat(Shown.of(12.3456, 0.002)).isEqualTo("12.346 ± 0.004");
+        assertThat(Shown.of(12.3, 0.00001)).isEqualTo("12.3");
+        for (double u = 1e-6; u < 10; u *= 1.3) {
+            assertThat(Shown.plusMinus(u)).doesNotMatch("0\\.0+");
+        }
+    }
+
+    @Test
     void a_negative_number_has_a_true_minus_and_zero_has_none() {
         assertThat(Shown.fixed(-0.2, 1)).isEqualTo("−0.2");
         assertThat(Shown.fixed(-0.01, 1)).isEqualTo("0.0");
