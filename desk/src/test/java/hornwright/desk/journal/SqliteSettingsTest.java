@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -92,6 +93,7 @@ final class SqliteSettingsTest {
     }
 
     /** The model of a power cut: the log ends anywhere, and its last part may be rubbish. */
+    @Tag("slow")
     @Test
     void a_log_cut_off_anywhere_opens_clean_with_every_commit_before_the_cut() throws Exception {
         Path shop = folder.resolve("shop");

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -60,6 +61,7 @@ final class BenchPaperTest {
         }
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource
     void every_paper_is_an_archival_file_on_letter_and_a4(BenchPaper paper) throws Exception {
