@@ -22,11 +22,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Horns derived from the shipped files by switches. */
+@Tag("slow")
 class VariantsTest {
     private static final Keywork ALTO = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
     private static final Keywork TENOR =

@@ -29,6 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** The papers of a horn that was measured for an hour, and of horns nobody has measured. */
+@Tag("slow")
 final class BenchPaperTest {
     private static final SheetHead HEAD = new SheetHead("Tarrant & Loe alto", "Serial 41207 · Quayside Winds");
     private static final JobRequest JOB = JobFile.read(example());
@@ -61,7 +62,6 @@ final class BenchPaperTest {
         }
     }
 
-    @Tag("slow")
     @ParameterizedTest
     @EnumSource
     void every_paper_is_an_archival_file_on_letter_and_a4(BenchPaper paper) throws Exception {

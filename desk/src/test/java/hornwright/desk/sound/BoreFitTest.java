@@ -16,8 +16,10 @@ import hornwright.engines.air.AirModel;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class BoreFitTest {
     private static final Air AIR = AirModel.CHAIGNE_KERGOMARD.at(26.85);
     private final Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
