@@ -19,26 +19,7 @@ public record SpringChange(String key, double fromNmm, double toNmm) {
         ById<Key> keys = ById.of(k.keys().stream()
                 .map(each -> each.id().equals(key) ? changed(each) : each)
                 .toList());
-        Keywork changed = new Keywork(
-                k.id(),
-                k.maker(),
-                k.name(),
-                k.voice(),
-                k.switches(),
-                k.tube(),
-                k.holes(),
-                k.cups(),
-                keys,
-                k.links(),
-                k.rods(),
-                k.places(),
-                k.sets(),
-                k.holds(),
-                k.linkedSets(),
-                k.octaveStates(),
-                k.lowTable(),
-                k.fingerings());
-        return new Action(changed, action.thickness(), action.down(), action.away());
+        return new Action(k.withKeys(keys), action.thickness(), action.down(), action.away());
     }
 
     private Key changed(Key k) {

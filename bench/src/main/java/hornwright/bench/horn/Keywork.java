@@ -34,6 +34,29 @@ public record Keywork(
         octaveStates = List.copyOf(octaveStates);
     }
 
+    /** The same instrument with other keys in the place of its own. */
+    public Keywork withKeys(ById<Key> others) {
+        return new Keywork(
+                id,
+                maker,
+                name,
+                voice,
+                switches,
+                tube,
+                holes,
+                cups,
+                others,
+                links,
+                rods,
+                places,
+                sets,
+                holds,
+                linkedSets,
+                octaveStates,
+                lowTable,
+                fingerings);
+    }
+
     public ToneHole holeOf(Cup cup) {
         return holes.get(cup.hole());
     }

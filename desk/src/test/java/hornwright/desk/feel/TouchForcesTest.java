@@ -104,25 +104,7 @@ class TouchForcesTest {
     private static Keywork withoutTwist(Keywork k) {
         ById<Key> keys =
                 ById.of(k.keys().stream().map(TouchForcesTest::withoutTwist).toList());
-        return new Keywork(
-                k.id(),
-                k.maker(),
-                k.name(),
-                k.voice(),
-                k.switches(),
-                k.tube(),
-                k.holes(),
-                k.cups(),
-                keys,
-                k.links(),
-                k.rods(),
-                k.places(),
-                k.sets(),
-                k.holds(),
-                k.linkedSets(),
-                k.octaveStates(),
-                k.lowTable(),
-                k.fingerings());
+        return k.withKeys(keys);
     }
 
     private static Key withoutTwist(Key k) {
