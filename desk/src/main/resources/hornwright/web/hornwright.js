@@ -239,8 +239,8 @@ document.addEventListener("htmx:afterSwap", event => {
   if (event.detail.target.id === "because") event.detail.target.scrollIntoView({ block: "nearest" });
 });
 
-// ---- the compartment in use is in sight ----
-const used = document.querySelector(".tray [aria-current]");
-if (used) used.closest(".tray").scrollLeft = used.offsetLeft - 40;
-const shown = document.querySelector(".sheets [aria-current]");
-if (shown) shown.closest(".sheets").scrollLeft = shown.offsetLeft - 40;
+// ---- the compartment, slip and sheet in use are in sight ----
+for (const row of document.querySelectorAll(".tray, .slips, .sheets")) {
+  const used = row.querySelector("[aria-current]");
+  if (used) row.scrollLeft = used.offsetLeft - 40;
+}

@@ -69,18 +69,22 @@ final class Desk {
     }
 
     Frame frame(Context context, String title) {
-        return Frames.of(context, assets, shop.house().state().name(), title);
+        return Frames.of(context, assets, shop.house().state().name(), title)
+                .with(ShopTray.at(context.path()), List.of());
     }
 
     /** The frame of a page of a horn; {@code page} is the last word of its address. */
     Frame frame(Context context, OnBench bench, String title, String page) {
+        Tray tray = new Tray(bench, page);
         long seq = bench.history().seq();
         String line = "Edit %d, saved %s"
                         .formatted(
                                 seq,
                                 Clocks.day(bench.history().edits().getLast().at())) + " at "
                 + Clocks.time(bench.history().edits().getLast().at());
-        return frame(context, title + ", " + bench.name()).ofHorn(bench.name(), Tray.of(bench, page), line);
+        return frame(context, title + ", " + bench.name())
+                .ofHorn(bench.name(), bench.address("history"), line)
+                .with(tray.compartments(), tray.sheets());
     }
 
     /** What a form brought along; a form without its key counts as sent once. */

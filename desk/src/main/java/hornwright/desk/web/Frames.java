@@ -12,6 +12,7 @@ final class Frames {
         String query = context.queryString();
         boolean shown = context.req().getMethod().equals("GET");
         String here = shown ? context.path() + (query == null ? "" : "?" + query) : "/";
-        return new Frame(title, assets.files(), Theme.of(context).word(), here, shop, null, List.of(), "");
+        return new Frame(
+                title, assets.files(), Theme.of(context).word(), here, shop, null, List.of(), List.of(), "", "");
     }
 }

@@ -41,7 +41,7 @@ final class PlanPages {
             desk.answer(
                     context,
                     "because",
-                    new BecausePage(desk.frame(context, bench, "Because", ""), reasons, bench.address("plan")));
+                    new BecausePage(desk.frame(context, bench, "Because", "plan"), reasons, bench.address("plan")));
         }
     }
 }

@@ -5,23 +5,46 @@ import hornwright.bench.steps.StepState;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** The pages of a horn as compartments of a tray, each with what lies in it, in words. */
+/** The tray of a horn: its compartments, each with what lies in it, in words, and the sheets of the one that is open. */
 final class Tray {
-    private Tray() {}
+    private final OnBench bench;
+    private final Sheet current;
 
-    static List<Compartment> of(OnBench bench, String current) {
-        return List.of(
-                compartment(bench, "", "The horn", bench.keywork().places().size() + " places", current),
-                compartment(bench, "survey", "Survey", looked(bench), current),
-                compartment(bench, "measure", "Measure", count(readings(bench), "reading"), current),
-                compartment(bench, "plan", "Plan", sized(bench), current),
-                compartment(bench, "work", "Work", worked(bench), current),
-                compartment(bench, "history", "History", count(bench.history().seq(), "edit"), current));
+    /** @param page the last words of the address of the page that is shown */
+    Tray(OnBench bench, String page) {
+        this.bench = bench;
+        this.current = Sheet.named(page);
     }
 
-    private static Compartment compartment(OnBench bench, String page, String name, String fact, String current) {
-        return new Compartment(name, bench.address(page), fact, page.equals(current));
+    List<Compartment> compartments() {
+        return Stream.of(Bay.values())
+                .filter(bay -> !Sheet.in(bay).isEmpty())
+                .map(bay -> new Compartment(
+                        bay.title(), bench.address(Sheet.in(bay).getFirst().page()), fact(bay), bay == current.bay()))
+                .toList();
+    }
+
+    /** The sheets of the open compartment; none when there is only one. */
+    List<Compartment> sheets() {
+        List<Sheet> sheets = Sheet.in(current.bay());
+        return sheets.size() < 2
+                ? List.of()
+                : sheets.stream()
+                        .map(sheet -> new Compartment(sheet.title(), bench.address(sheet.page()), "", sheet == current))
+                        .toList();
+    }
+
+    private String fact(Bay bay) {
+        return switch (bay) {
+            case HORN -> bench.keywork().places().size() + " places";
+            case SURVEY -> looked(bench);
+            case MEASURE -> count(readings(bench), "reading");
+            case PLAN -> sized(bench);
+            case WORK -> worked(bench);
+            case ARRIVAL, SOUND, HANDOVER -> "";
+        };
     }
 
     private static long readings(OnBench bench) {

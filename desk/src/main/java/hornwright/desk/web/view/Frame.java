@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param theme "light", "dark" or "" for the system's own
  * @param here the address of this page, to come back to
  * @param horn the name of the horn; null on the shop's own pages
- * @param tray the pages of this horn
+ * @param tray the compartments of this horn or, on the shop's own pages, of the shop
+ * @param sheets the sheets of the compartment that is open; empty when it has only one
+ * @param history where every edit of this horn is told; empty on the shop's own pages
  * @param foot a line at the bottom: when the last edit was kept
  */
 public record Frame(
@@ -21,21 +23,28 @@ public record Frame(
         String shop,
         @Nullable String horn,
         List<Compartment> tray,
+        List<Compartment> sheets,
+        String history,
         String foot) {
     public Frame {
         tray = List.copyOf(tray);
+        sheets = List.copyOf(sheets);
     }
 
     public record Files(String style, String script, String htmx, String icon) {}
 
-    /** One compartment of the tray: a page of this horn and, in words, what lies in it. */
+    /** One compartment or sheet of the tray: where it leads and, in words, what lies in it. */
     public record Compartment(String name, String address, String fact, boolean current) {}
 
     public Frame titled(String other) {
-        return new Frame(other, files, theme, here, shop, horn, tray, foot);
+        return new Frame(other, files, theme, here, shop, horn, tray, sheets, history, foot);
     }
 
-    public Frame ofHorn(String name, List<Compartment> pages, String line) {
-        return new Frame(title, files, theme, here, shop, name, pages, line);
+    public Frame ofHorn(String name, String told, String line) {
+        return new Frame(title, files, theme, here, shop, name, tray, sheets, told, line);
+    }
+
+    public Frame with(List<Compartment> compartments, List<Compartment> open) {
+        return new Frame(title, files, theme, here, shop, horn, compartments, open, history, foot);
     }
 }

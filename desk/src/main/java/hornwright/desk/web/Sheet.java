@@ -1,0 +1,55 @@
+package hornwright.desk.web;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The pages of a horn, each in its compartment; a page joins the tray by one line here. The first of a compartment is
+ * the one it opens with.
+ */
+enum Sheet {
+    UNROLLED(Bay.HORN, "", "Unrolled"),
+    HISTORY(Bay.HORN, "history", "History"),
+
+    SURVEY(Bay.SURVEY, "survey", "By groups"),
+
+    MEASURE(Bay.MEASURE, "measure", "Grid"),
+
+    PLAN(Bay.PLAN, "plan", "Sizes"),
+
+    WORK(Bay.WORK, "work", "Steps");
+
+    private final Bay bay;
+    private final String page;
+    private final String title;
+
+    /** @param page the last words of its address under {@code /horn/{id}/}, which is what a page gives its frame */
+    Sheet(Bay bay, String page, String title) {
+        this.bay = bay;
+        this.page = page;
+        this.title = title;
+    }
+
+    Bay bay() {
+        return bay;
+    }
+
+    String page() {
+        return page;
+    }
+
+    String title() {
+        return title;
+    }
+
+    static List<Sheet> in(Bay bay) {
+        return Stream.of(values()).filter(sheet -> sheet.bay == bay).toList();
+    }
+
+    static Sheet named(String page) {
+        return Stream.of(values())
+                .filter(sheet -> sheet.page.equals(page))
+                .findFirst()
+                .orElse(UNROLLED);
+    }
+}
