@@ -2,6 +2,7 @@ package hornwright.bench.job;
 
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkDone;
 import java.time.Instant;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One horn on the bench: what the edits of its stream add up to. Immutable; {@link JobFold} makes the next from an edit.
@@ -22,6 +24,7 @@ import java.util.Optional;
  * @param work what was done to it, in order; sign-offs of steps are among it
  * @param notes text by what it is about: {@code job} or a place
  * @param photos ticks of the photograph list, by shot
+ * @param playTests sessions in which it was played, in order; a job written before there were any has none
  */
 public record Job(
         String id,
@@ -34,12 +37,14 @@ public record Job(
         Stage stage,
         List<WorkDone> work,
         Map<String, String> notes,
-        Map<String, PhotoTick> photos) {
+        Map<String, PhotoTick> photos,
+        List<PlayTest> playTests) {
     public Job {
         decisions = inOrder(decisions);
         work = List.copyOf(work);
         notes = inOrder(notes);
         photos = inOrder(photos);
+        playTests = absent(playTests) ? List.of() : List.copyOf(playTests);
     }
 
     public static Job opened(String id, Instant at, Identity identity, Arrival arrival) {
@@ -54,7 +59,8 @@ public record Job(
                 Stage.ARRIVAL,
                 List.of(),
                 Map.of(),
-                Map.of());
+                Map.of(),
+                List.of());
     }
 
     /** What the horn was agreed to be for, when that was settled. */
@@ -69,28 +75,36 @@ public record Job(
 
     /** The same job under another id, as an import files it. */
     public Job as(String otherId) {
-        return new Job(otherId, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos);
+        return new Job(
+                otherId, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos,
+                playTests);
     }
 
     Job with(Identity changed) {
-        return new Job(id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos);
+        return new Job(
+                id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos, playTests);
     }
 
     /** The same horn, another owner or complaint. */
     public Job with(Arrival changed) {
-        return new Job(id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos);
+        return new Job(
+                id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos, playTests);
     }
 
     Job with(Readings changed) {
-        return new Job(id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos);
+        return new Job(
+                id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos, playTests);
     }
 
     Job with(Findings changed) {
-        return new Job(id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos);
+        return new Job(
+                id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos, playTests);
     }
 
     Job with(Stage reached) {
-        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos);
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos,
+                playTests);
     }
 
     Job with(Decision decision) {
@@ -102,18 +116,22 @@ public record Job(
     }
 
     private Job withDecisions(Map<String, Decision> changed) {
-        return new Job(id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos);
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos, playTests);
     }
 
     Job with(WorkDone done) {
         List<WorkDone> more = new ArrayList<>(work);
         more.add(done);
-        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos);
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos, playTests);
     }
 
     Job withNote(String about, String text) {
         Map<String, String> changed = text.isEmpty() ? without(notes, about) : put(notes, about, text);
-        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos);
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos,
+                playTests);
     }
 
     Job withPhoto(PhotoTick tick) {
@@ -125,7 +143,30 @@ public record Job(
     }
 
     private Job withPhotos(Map<String, PhotoTick> changed) {
-        return new Job(id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed);
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed, playTests);
+    }
+
+    Job with(PlayTest test) {
+        List<PlayTest> changed = new ArrayList<>(playTests);
+        changed.removeIf(other -> other.id().equals(test.id()));
+        changed.add(test);
+        return withPlayTests(changed);
+    }
+
+    Job withoutPlayTest(String test) {
+        return withPlayTests(
+                playTests.stream().filter(other -> !other.id().equals(test)).toList());
+    }
+
+    private Job withPlayTests(List<PlayTest> changed) {
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, changed);
+    }
+
+    /** True for what an older program never wrote down. */
+    private static boolean absent(@Nullable Object part) {
+        return part == null;
     }
 
     private static <V> Map<String, V> inOrder(Map<String, V> map) {

@@ -15,6 +15,8 @@ public sealed interface JobEdit extends Edit
                 WorkRecorded,
                 PhotoTicked,
                 NoteWritten,
+                PlayTestTaken,
+                PlayTestWithdrawn,
                 Undone {
     @Override
     default boolean belongsIn(StreamName stream) {

@@ -38,6 +38,8 @@ public record JobFold(String jobId) implements Folding<Optional<Job>> {
                         ? job.withPhoto(new PhotoTick(ticked.shot(), ticked.file()))
                         : job.withoutPhoto(ticked.shot());
             case NoteWritten note -> job.withNote(note.about(), note.text());
+            case PlayTestTaken taken -> job.with(taken.stamped(posted));
+            case PlayTestWithdrawn withdrawn -> job.withoutPlayTest(withdrawn.test());
             case JobOpened opened -> throw stray(opened);
             case JobImported imported -> throw stray(imported);
             case Undone undone -> throw stray(undone);

@@ -139,11 +139,11 @@ public final class Planner {
         return found.condition() == hornwright.bench.survey.Condition.MISSING ? Double.valueOf(0) : found.thicknessMm();
     }
 
-    private static @Nullable Double decidedHeight(PlanInputs inputs, Cup cup) {
-        Double decided = null;
+    private static Decision.@Nullable Height decidedHeight(PlanInputs inputs, Cup cup) {
+        Decision.Height decided = null;
         for (Decision decision : inputs.decisions()) {
             if (decision instanceof Decision.Height height && height.cup().equals(cup.id())) {
-                decided = height.frontMm();
+                decided = height;
             }
         }
         return decided;

@@ -3,6 +3,7 @@ package hornwright.bench.sound;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Fingering;
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.survey.Symptom;
 import hornwright.engines.air.Air;
 import hornwright.engines.air.AirColumn;
 import hornwright.engines.air.AirInput;

@@ -9,6 +9,7 @@ import hornwright.bench.horn.Word;
 import hornwright.bench.job.StreamName;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
+import java.util.Map;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
@@ -112,6 +113,9 @@ final class EditMapper {
 
     /** {@code thicknessMm} of a record is {@code thickness_mm} on paper. */
     private static final class UnitInName extends PropertyNamingStrategy {
+        private static final Map<String, String> UNITS =
+                Map.of("Mm", "_mm", "Cents", "_cents", "DegC", "_degC", "Hz", "_Hz");
+
         @Override
         public String nameForField(MapperConfig<?> config, AnnotatedField field, String name) {
             return withUnit(name);
@@ -123,7 +127,12 @@ final class EditMapper {
         }
 
         private static String withUnit(String name) {
-            return name.endsWith("Mm") ? name.substring(0, name.length() - 2) + "_mm" : name;
+            for (Map.Entry<String, String> unit : UNITS.entrySet()) {
+                if (name.endsWith(unit.getKey())) {
+                    return name.substring(0, name.length() - unit.getKey().length()) + unit.getValue();
+                }
+            }
+            return name;
         }
     }
 

@@ -52,6 +52,7 @@ public record ExportJob(Shop shop) {
             decisions.csv   what was settled and why
             work.csv        what was done, in order
             notes.csv       notes and the photographs that were taken
+            play-tests.csv  every note that was played, how far from its place, and under which conditions
             history.csv     every change in the order it was made
             photos          the pictures
             keywork.json    the instrument itself: keys, cups, holes and places; lengths in millimetres, at_mm from the small

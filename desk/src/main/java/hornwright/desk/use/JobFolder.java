@@ -18,6 +18,7 @@ final class JobFolder {
     static final String DECISIONS = "decisions.csv";
     static final String WORK = "work.csv";
     static final String NOTES = "notes.csv";
+    static final String PLAY_TESTS = "play-tests.csv";
     static final String HISTORY = "history.csv";
     static final String KEYWORK = "keywork.json";
     static final String PHOTOS = "photos";

@@ -4,6 +4,7 @@ import hornwright.bench.job.Job;
 import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.GroupFinding;
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.WorkDone;
 import java.util.List;
@@ -22,6 +23,7 @@ final class JobTables {
         tables.put(JobFolder.DECISIONS, decisions(job));
         tables.put(JobFolder.WORK, work(job));
         tables.put(JobFolder.NOTES, notes(job));
+        tables.put(JobFolder.PLAY_TESTS, playTests(job));
         tables.put(JobFolder.HISTORY, history(history));
         return tables;
     }
@@ -86,6 +88,52 @@ final class JobTables {
             table.row(done.kind().word(), done.of(), done.when());
         }
         return table;
+    }
+
+    private static Table playTests(Job job) {
+        Table table = Table.of(
+                "test",
+                "when",
+                "stage",
+                "by",
+                "mouthpiece",
+                "reed",
+                "insertion_mm",
+                "temperature_degC",
+                "a4_Hz",
+                "fingering",
+                "cents",
+                "spread_cents",
+                "answers");
+        for (PlayTest test : job.playTests()) {
+            test.notes().forEach(note -> row(table, test, note.fingering(), note.cents(), note.spreadCents(), null));
+            test.answers().forEach((fingering, says) -> row(table, test, fingering, null, null, says.word()));
+        }
+        return table;
+    }
+
+    private static void row(
+            Table table,
+            PlayTest test,
+            String fingering,
+            @Nullable Double cents,
+            @Nullable Double spread,
+            @Nullable String answers) {
+        PlayTest.Conditions under = test.conditions();
+        table.row(
+                test.id(),
+                test.when(),
+                test.stage().word(),
+                test.heardBy().word(),
+                under.mouthpiece(),
+                under.reed(),
+                under.insertionMm(),
+                under.temperatureDegC(),
+                under.referenceHz(),
+                fingering,
+                cents,
+                spread,
+                answers);
     }
 
     private static Table notes(Job job) {

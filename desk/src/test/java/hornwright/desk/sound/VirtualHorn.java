@@ -3,7 +3,7 @@ package hornwright.desk.sound;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.sound.HornAir;
-import hornwright.bench.sound.Symptom;
+import hornwright.bench.survey.Symptom;
 import hornwright.engines.air.Air;
 import hornwright.engines.air.AirColumn;
 import hornwright.engines.air.AirInput;

@@ -35,6 +35,8 @@ final class ExportJobTest {
         shop = OpenShop.open(new OpenShop.Where.Folder(folder.resolve("shop")), OpenShop.FirstRun.DEMO, Place.CLOCK);
         var photo = new KeepFile(shop).keep("a photograph".getBytes(StandardCharsets.UTF_8), "image/jpeg");
         new TickPhoto(shop).tick("q-0001", Form.once(shop.job("q-0001").seq(), HAND), "serial", photo.sha256());
+        new RecordPlayTest(shop)
+                .record("q-0001", Form.once(shop.job("q-0001").seq(), HAND), RecordPlayTestTest.heard("note.d-4", -6));
     }
 
     @AfterEach

@@ -7,6 +7,7 @@ import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.CupGeometry;
 import hornwright.bench.plan.measured.ReadNumbers;
+import hornwright.bench.survey.Decision;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -76,11 +77,12 @@ public final class HeightChapter {
 
     /** What a person decided, else the factory's height. */
     private PlannedNumber target() {
-        Double decided = ask.decidedMm();
+        Decision.Height decided = ask.decided();
         if (decided != null) {
-            Because.Leaf leaf =
-                    new Because.Decided("decided height of " + ask.cup().id(), "front height settled by a person");
-            return reasons.leaf(leaf, decided, "mm", 0);
+            String why = decided.why().isBlank() ? "" : ": " + decided.why();
+            Because.Leaf leaf = new Because.Decided(
+                    "decided height of " + ask.cup().id(), "front height settled by a person" + why);
+            return reasons.leaf(leaf, decided.frontMm(), "mm", 0);
         }
         return CupGeometry.pattern(
                 reasons,

@@ -7,6 +7,7 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.StopKind;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
+import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearances metal to metal at the foot, key closed
  * @param feet distances from axis to foot
  * @param layers at the stop that ends opening
- * @param decidedMm front height a person settled on
+ * @param decided front height a person settled on, with why
  */
 public record HeightQuestion(
         Keywork keywork,
@@ -35,7 +36,7 @@ public record HeightQuestion(
         List<Reading> clearances,
         List<Reading> feet,
         List<LayerNow> layers,
-        @Nullable Double decidedMm,
+        Decision.@Nullable Height decided,
         Stock stock,
         ShopRules rules) {
     public HeightQuestion {

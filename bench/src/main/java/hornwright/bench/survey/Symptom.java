@@ -1,4 +1,4 @@
-package hornwright.bench.sound;
+package hornwright.bench.survey;
 
 import hornwright.bench.horn.Word;
 
@@ -9,10 +9,10 @@ public enum Symptom implements Word {
     FAILS("jumps or will not speak", 2);
 
     /** A resonance that lost less is not noticed, dB. */
-    static final double NOTICED = 1;
+    public static final double NOTICED = 1;
 
     /** One that lost more no longer holds the note, dB. */
-    static final double LOST = 3;
+    public static final double LOST = 3;
 
     private final String word;
     private final int grade;
@@ -23,7 +23,7 @@ public enum Symptom implements Word {
     }
 
     /** How many grades two answers lie apart. */
-    int apart(Symptom other) {
+    public int apart(Symptom other) {
         return Math.abs(grade - other.grade);
     }
 
