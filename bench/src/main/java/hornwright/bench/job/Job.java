@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes text by what it is about: {@code job} or a place
  * @param photos ticks of the photograph list, by shot
  * @param playTests sessions in which it was played, in order; a job written before there were any has none
+ * @param keeping photographs and removed originals; a job written before there were any has none
  */
 public record Job(
         String id,
@@ -38,13 +39,15 @@ public record Job(
         List<WorkDone> work,
         Map<String, String> notes,
         Map<String, PhotoTick> photos,
-        List<PlayTest> playTests) {
+        List<PlayTest> playTests,
+        Keeping keeping) {
     public Job {
         decisions = inOrder(decisions);
         work = List.copyOf(work);
         notes = inOrder(notes);
         photos = inOrder(photos);
         playTests = absent(playTests) ? List.of() : List.copyOf(playTests);
+        keeping = absent(keeping) ? Keeping.NONE : keeping;
     }
 
     public static Job opened(String id, Instant at, Identity identity, Arrival arrival) {
@@ -60,7 +63,8 @@ public record Job(
                 List.of(),
                 Map.of(),
                 Map.of(),
-                List.of());
+                List.of(),
+                Keeping.NONE);
     }
 
     /** What the horn was agreed to be for, when that was settled. */
@@ -77,34 +81,38 @@ public record Job(
     public Job as(String otherId) {
         return new Job(
                 otherId, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos,
-                playTests);
+                playTests, keeping);
     }
 
     Job with(Identity changed) {
         return new Job(
-                id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos, playTests);
+                id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,
+                keeping);
     }
 
     /** The same horn, another owner or complaint. */
     public Job with(Arrival changed) {
         return new Job(
-                id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos, playTests);
+                id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos, playTests,
+                keeping);
     }
 
     Job with(Readings changed) {
         return new Job(
-                id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos, playTests);
+                id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos, playTests,
+                keeping);
     }
 
     Job with(Findings changed) {
         return new Job(
-                id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos, playTests);
+                id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos, playTests,
+                keeping);
     }
 
     Job with(Stage reached) {
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos,
-                playTests);
+                id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos, playTests,
+                keeping);
     }
 
     Job with(Decision decision) {
@@ -117,21 +125,23 @@ public record Job(
 
     private Job withDecisions(Map<String, Decision> changed) {
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos, playTests);
+                id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos, playTests,
+                keeping);
     }
 
     Job with(WorkDone done) {
         List<WorkDone> more = new ArrayList<>(work);
         more.add(done);
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos, playTests);
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos, playTests,
+                keeping);
     }
 
     Job withNote(String about, String text) {
         Map<String, String> changed = text.isEmpty() ? without(notes, about) : put(notes, about, text);
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos,
-                playTests);
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos, playTests,
+                keeping);
     }
 
     Job withPhoto(PhotoTick tick) {
@@ -144,7 +154,8 @@ public record Job(
 
     private Job withPhotos(Map<String, PhotoTick> changed) {
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed, playTests);
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed, playTests,
+                keeping);
     }
 
     Job with(PlayTest test) {
@@ -161,7 +172,14 @@ public record Job(
 
     private Job withPlayTests(List<PlayTest> changed) {
         return new Job(
-                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, changed);
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, changed,
+                keeping);
+    }
+
+    Job with(Keeping changed) {
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,
+                changed);
     }
 
     /** True for what an older program never wrote down. */

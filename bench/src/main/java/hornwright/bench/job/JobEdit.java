@@ -17,6 +17,10 @@ public sealed interface JobEdit extends Edit
                 NoteWritten,
                 PlayTestTaken,
                 PlayTestWithdrawn,
+                PhotoTaken,
+                PhotoMarked,
+                PhotoWithdrawn,
+                PartStored,
                 Undone {
     @Override
     default boolean belongsIn(StreamName stream) {

@@ -40,6 +40,10 @@ public record JobFold(String jobId) implements Folding<Optional<Job>> {
             case NoteWritten note -> job.withNote(note.about(), note.text());
             case PlayTestTaken taken -> job.with(taken.stamped(posted));
             case PlayTestWithdrawn withdrawn -> job.withoutPlayTest(withdrawn.test());
+            case PhotoTaken taken -> job.with(job.keeping().with(taken.stamped(posted)));
+            case PhotoMarked marked -> job.with(job.keeping().marked(marked.photo(), marked.marks()));
+            case PhotoWithdrawn withdrawn -> job.with(job.keeping().withoutPhoto(withdrawn.photo()));
+            case PartStored stored -> job.with(job.keeping().with(stored.stamped(posted)));
             case JobOpened opened -> throw stray(opened);
             case JobImported imported -> throw stray(imported);
             case Undone undone -> throw stray(undone);

@@ -1,8 +1,10 @@
 package hornwright.desk.use;
 
 import hornwright.bench.job.Edit;
+import hornwright.bench.job.JobImported;
 import hornwright.bench.job.MaterialsFound;
 import hornwright.bench.job.ObservationsMade;
+import hornwright.bench.job.PhotoTaken;
 import hornwright.bench.job.PhotoTicked;
 import hornwright.bench.job.StreamName;
 import hornwright.bench.survey.Finding;
@@ -123,6 +125,8 @@ public record CheckShop(Shop shop) {
     private static Set<String> filesOf(Edit edit) {
         return switch (edit) {
             case PhotoTicked ticked -> some(Stream.ofNullable(ticked.file()));
+            case PhotoTaken taken -> some(Stream.of(taken.file(), taken.small()));
+            case JobImported imported -> JobFolder.pictures(imported.job()).keySet();
             case MaterialsFound found ->
                 some(found.places().stream().map(Finding::photo).flatMap(Stream::ofNullable));
             case ObservationsMade made ->

@@ -3,10 +3,12 @@ package hornwright.desk.use;
 import hornwright.bench.job.Job;
 import hornwright.bench.job.PhotoTick;
 import hornwright.bench.survey.Finding;
+import hornwright.bench.survey.Photo;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** What an exported job looks like on the disk: the names of its files, and which pictures belong to it. */
 final class JobFolder {
@@ -37,6 +39,15 @@ final class JobFolder {
         findings.stream()
                 .filter(finding -> finding.photo() != null)
                 .forEach(finding -> pictures.putIfAbsent(Objects.requireNonNull(finding.photo()), finding.place()));
+        for (Photo photo : job.keeping().photos().values()) {
+            String shows = Stream.of(photo.shot(), photo.place())
+                            .filter(Objects::nonNull)
+                            .findFirst()
+                            .orElse("horn")
+                    + " " + photo.moment().word();
+            pictures.putIfAbsent(photo.file(), shows);
+            pictures.putIfAbsent(photo.small(), shows + " small");
+        }
         return pictures;
     }
 

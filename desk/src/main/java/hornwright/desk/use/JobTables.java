@@ -140,6 +140,10 @@ final class JobTables {
         Table table = Table.of("about", "note");
         job.notes().forEach(table::row);
         job.photos().values().forEach(tick -> table.row("photograph " + tick.shot(), "taken"));
+        job.keeping()
+                .parts()
+                .values()
+                .forEach(part -> table.row("original of " + part.place(), part.what() + ", kept in " + part.store()));
         return table;
     }
 
