@@ -11,6 +11,8 @@ enum Sheet {
     UNROLLED(Bay.HORN, "", "Unrolled"),
     HISTORY(Bay.HORN, "history", "History"),
 
+    ARRIVAL(Bay.ARRIVAL, "arrival", "Arrival"),
+
     SURVEY(Bay.SURVEY, "survey", "By groups"),
 
     MEASURE(Bay.MEASURE, "measure", "Grid"),

@@ -2,6 +2,7 @@ package hornwright.desk.web;
 
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.steps.StepState;
+import hornwright.desk.web.view.ArrivalRows;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
 import java.util.List;
@@ -43,7 +44,8 @@ final class Tray {
             case MEASURE -> count(readings(bench), "reading");
             case PLAN -> sized(bench);
             case WORK -> worked(bench);
-            case ARRIVAL, SOUND, HANDOVER -> "";
+            case ARRIVAL -> ArrivalRows.taken(bench).replace("taken", "photographs");
+            case SOUND, HANDOVER -> "";
         };
     }
 
