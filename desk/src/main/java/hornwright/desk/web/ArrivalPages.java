@@ -70,8 +70,8 @@ final class ArrivalPages {
     }
 
     private ArrivalPage.Who who(OnBench bench, ArrivalRows rows, String said, String fault) {
-        Optional<Person> owner = Optional.ofNullable(bench.job().arrival().owner())
-                .flatMap(new KeepPerson(desk.shop())::find);
+        Optional<Person> owner =
+                Optional.ofNullable(bench.job().arrival().owner()).flatMap(new KeepPerson(desk.shop())::find);
         return new ArrivalPage.Who(
                 owner.map(Person::name).orElse(""),
                 owner.map(Person::telephone).orElse(""),
@@ -99,7 +99,9 @@ final class ArrivalPages {
         return KeyworkFile.SHIPPED.stream()
                 .map(Keyworks::named)
                 .map(keywork -> new PlacePanel.Option(
-                        keywork.id(), keywork.maker() + " " + keywork.name(), keywork.id().equals(chosen)))
+                        keywork.id(),
+                        keywork.maker() + " " + keywork.name(),
+                        keywork.id().equals(chosen)))
                 .toList();
     }
 
@@ -121,7 +123,8 @@ final class ArrivalPages {
                         complaint)
                 .ifPresent(Desk::kept);
         AgreedUse use = use(Desk.field(context, "use"));
-        if (use != null && bench.job().agreedUse().filter(agreed -> agreed == use).isEmpty()) {
+        if (use != null
+                && bench.job().agreedUse().filter(agreed -> agreed == use).isEmpty()) {
             Desk.kept(new Decide(desk.shop())
                     .decide(
                             bench.id(),
@@ -174,12 +177,12 @@ final class ArrivalPages {
         try {
             Keywork keywork = Keyworks.of(after);
             return Orphans.of(bench.job(), keywork)
-                    .map(orphan -> "There is a reading or finding of %s, which such a horn does not have; take it back first."
-                            .formatted(orphan))
+                    .map(orphan ->
+                            "There is a reading or finding of %s, which such a horn does not have; take it back first."
+                                    .formatted(orphan))
                     .orElse("");
         } catch (BadInput refused) {
-            return OnBench.capital(
-                    refused.faults().stream().map(Fault::what).collect(Collectors.joining("; ")) + ".");
+            return OnBench.capital(refused.faults().stream().map(Fault::what).collect(Collectors.joining("; ")) + ".");
         }
     }
 
@@ -194,7 +197,8 @@ final class ArrivalPages {
             boolean was = bench.job().photos().containsKey(shot.id());
             if (was != ticked.contains(shot.id())) {
                 Form own = new Form(form.expectedSeq(), form.hand(), form.key() + "-" + shot.id());
-                Saved saved = was ? ticks.untick(bench.id(), own, shot.id()) : ticks.tick(bench.id(), own, shot.id(), null);
+                Saved saved =
+                        was ? ticks.untick(bench.id(), own, shot.id()) : ticks.tick(bench.id(), own, shot.id(), null);
                 at = Desk.kept(saved).at();
             }
         }

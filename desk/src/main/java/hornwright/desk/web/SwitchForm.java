@@ -54,7 +54,8 @@ final class SwitchForm {
                 name,
                 label,
                 Stream.of(all)
-                        .map(one -> new Option(one.word(), one.word(), one == has))
+                        .map(one ->
+                                new Option(one.word(), one.word(), one.word().equals(has.word())))
                         .toList());
     }
 

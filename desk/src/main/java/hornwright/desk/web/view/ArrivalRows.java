@@ -83,11 +83,7 @@ public final class ArrivalRows {
         boolean gone = bench.job().stage() != Stage.ARRIVAL;
         State state = taken >= points ? State.DONE : gone && taken == 0 ? new State("missing", "gone") : open(taken);
         return new ArrivalPage.Part(
-                state,
-                title,
-                "%d of %d".formatted(taken, points),
-                "",
-                bench.address("measure?sheet=" + sheet.word()));
+                state, title, "%d of %d".formatted(taken, points), "", bench.address("measure?sheet=" + sheet.word()));
     }
 
     private static State open(long taken) {
@@ -140,7 +136,6 @@ public final class ArrivalRows {
 
     public Miniature figure() {
         return Miniature.of(
-                bench.keywork(),
-                cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent());
+                bench.keywork(), cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent());
     }
 }
