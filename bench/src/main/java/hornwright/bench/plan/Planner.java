@@ -15,9 +15,11 @@ import hornwright.bench.plan.pads.PadChapter;
 import hornwright.bench.plan.pads.PadQuestion;
 import hornwright.bench.plan.treatment.PlaceTreatment;
 import hornwright.bench.plan.treatment.TreatmentChapter;
+import hornwright.bench.steps.StepsAsked;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Treatment;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,6 +37,9 @@ import org.jspecify.annotations.Nullable;
 public final class Planner {
     private static final Set<ReadingKind> CONTACTS =
             EnumSet.of(ReadingKind.THICKNESS, ReadingKind.LINK_SPACE, ReadingKind.HOLE);
+
+    /** Readings that shape the steps themselves. */
+    private static final Set<ReadingKind> STEPS = EnumSet.of(ReadingKind.RIM_CHECK, ReadingKind.PIN);
 
     private final Memo<TreatmentChapter.Question, Map<String, PlaceTreatment>> treatments = new Memo<>();
     private final Memo<PadQuestion, PadAnswer> pads = new Memo<>();
@@ -62,7 +67,7 @@ public final class Planner {
                 contacts.answer("contacts", contact(inputs, measured, treated, heightAnswers), ContactChapter::of);
         OrderChapter order = orders.answer(
                 "order",
-                new OrderChapter.Question(inputs.keywork(), inputs.stage(), inputs.workDone()),
+                new OrderChapter.Question(steps(inputs, measured, treated), inputs.stage(), inputs.workDone()),
                 OrderChapter::of);
         List<Missing> missing = MissingChapter.of(new MissingChapter.Question(
                 inputs.keywork(),
@@ -80,6 +85,15 @@ public final class Planner {
     /** How many chapters had to be reckoned so far; the rest were remembered. */
     public long reckoned() {
         return treatments.reckoned() + pads.reckoned() + heights.reckoned() + contacts.reckoned() + orders.reckoned();
+    }
+
+    private static StepsAsked steps(PlanInputs inputs, Measurements measured, Map<String, PlaceTreatment> treated) {
+        Map<String, Treatment> treatments = new LinkedHashMap<>();
+        treated.values().stream()
+                .filter(place -> place.found() != null || place.decided())
+                .forEach(place -> treatments.put(place.place(), place.treatment()));
+        List<Reading> readings = STEPS.stream().flatMap(measured::all).toList();
+        return new StepsAsked(inputs.keywork(), treatments, readings);
     }
 
     private static TreatmentChapter.Question treatment(PlanInputs inputs) {

@@ -112,6 +112,8 @@ final class ShippedRules {
             settling.PTFE | 0.0 | 0.002 |  | 0 | 0.6 | share of its thickness PTFE loses in the first weeks of play | common practice
             settling.unknown | 0.08 | 0.05 |  | 0 | 0.6 | share of its thickness unknown loses in the first weeks of play | common practice
             settling.days_d | 12 | 6 | d | 1 | 120 | days in which two thirds of the settling are over | bench judgement
+            rest.least_h | 24 | 0 | h | 1 | 240 | shortest rest between regulating and the second round | bench judgement
+            rest.most_h | 72 | 0 | h | 1 | 480 | longest rest before the second round is due | bench judgement
             settling.recheck_d | 30 | 0 | d | 3 | 180 | days after the corks went on when heights and links are looked at again | bench judgement
             bounce.foot-area_mm2 | 24 | 8 | mm² | 1 | 400 | area a key foot lands on | bench judgement
             bounce.guard-area_mm2 | 80 | 25 | mm² | 1 | 900 | area a cup lands on under a guard | bench judgement

@@ -5,7 +5,6 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Layer;
 import hornwright.bench.horn.Link;
-import hornwright.bench.horn.Place;
 import hornwright.bench.survey.Stage;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -22,18 +21,23 @@ import java.util.stream.Stream;
  */
 public final class BenchSteps {
     private final Keywork keywork;
+    private final StepWords say;
+    private final BodySteps body;
     private final List<Step> steps = new ArrayList<>();
     private final Set<String> known = new HashSet<>();
     private final List<String> none = List.of();
     private final List<String> clean = List.of("clean");
     private final List<String> posts = List.of("posts");
 
-    private BenchSteps(Keywork keywork) {
-        this.keywork = keywork;
+    private BenchSteps(StepsAsked asked) {
+        this.keywork = asked.keywork();
+        this.say = new StepWords(asked);
+        this.body = new BodySteps(asked);
     }
 
-    public static WorkGraph of(Keywork keywork) {
-        BenchSteps bench = new BenchSteps(keywork);
+    public static WorkGraph of(StepsAsked asked) {
+        BenchSteps bench = new BenchSteps(asked);
+        Keywork keywork = asked.keywork();
         bench.wholeHorn();
         List<Key> fromTheBody = keywork.keysInRemovalOrder().reversed();
         fromTheBody.forEach(bench::keyOnItsRod);
@@ -53,21 +57,26 @@ public final class BenchSteps {
         List<String> baseline = List.of("baseline.heights", "baseline.play", "baseline.leak");
         add(Stage.STRIPPED, "strip", "", "Strip the keys in order of removal; bag and label", List.of(), baseline);
         add(Stage.STRIPPED, "pre-clean", "", "Clean off loose dirt", List.of(), List.of("strip"));
-        add(Stage.BODY_STRAIGHT, "solder", "", "Mend solder joints, rings and braces", List.of(), List.of("pre-clean"));
-        add(Stage.BODY_STRAIGHT, "dents", "", "Raise dents", List.of(), List.of("solder"));
+        List<String> solder = body.before("solder");
+        List<String> dents = body.before("dents");
+        List<String> finish = body.before("clean");
+        body.steps().forEach(this::add);
+        List<String> bare = List.of("pre-clean");
+        add(Stage.BODY_STRAIGHT, "solder", "", "Mend solder joints, rings and braces", solder, bare);
+        add(Stage.BODY_STRAIGHT, "dents", "", "Raise dents", dents, List.of("solder"));
         add(Stage.BODY_STRAIGHT, "posts", "", "Straighten tube and posts", List.of("solder", "dents"), List.of());
         add(Stage.BODY_STRAIGHT, "neck", "", "Fit neck and tenon", List.of(), List.of("solder"));
-        add(Stage.BODY_STRAIGHT, "clean", "", "Clean and finish", List.of(), List.of("posts", "neck"));
+        add(Stage.BODY_STRAIGHT, "clean", "", "Clean and finish", finish, List.of("posts", "neck"));
     }
 
     private void keyOnItsRod(Key key) {
         String name = key.name().display();
         String spring = "spring." + key.id();
         String fit = "fit." + key.id();
-        add(Stage.SPRINGS_SOUND, spring, key.id(), "See that the %s spring is sound".formatted(name), none, clean);
+        add(Stage.SPRINGS_SOUND, spring, key.id(), say.spring(key), none, clean);
         add(Stage.KEYS_FITTED, fit, key.id(), "Fit %s to its rod".formatted(name), posts, List.of(spring));
         for (Map.Entry<String, String> contact : contactsOf(key).entrySet()) {
-            String words = "Cut and stick %s, left full".formatted(placeName(contact.getValue()));
+            String words = say.contact(contact.getValue());
             add(Stage.CORKED, "cork." + contact.getKey(), contact.getKey(), words, none, List.of(fit));
         }
     }
@@ -78,7 +87,7 @@ public final class BenchSteps {
         String level = "level." + cup.hole();
         String square = "cup." + cup.hole();
         String arm = "arm." + cup.hole();
-        add(Stage.HOLES_LEVEL, level, cup.hole(), "Level the %s hole".formatted(name), posts, List.of(fit));
+        add(Stage.HOLES_LEVEL, level, cup.hole(), say.rim(cup), posts, List.of(fit));
         add(
                 Stage.CUPS_LEVEL,
                 square,
@@ -97,7 +106,7 @@ public final class BenchSteps {
                 Stage.PADDED,
                 "pad." + cup.hole(),
                 cup.id(),
-                "Set and float the %s pad".formatted(name),
+                say.pad(cup),
                 List.of(arm, level, square, fit),
                 corks(keywork.keys().get(cup.key())));
     }
@@ -191,13 +200,13 @@ public final class BenchSteps {
         return contacts;
     }
 
-    private String placeName(String id) {
-        return keywork.places().find(id).map(Place::display).orElse(id);
+    private void add(Stage stage, String id, String of, String words, List<String> restsOn, List<String> after) {
+        add(new Step(id, stage, words, of, restsOn, after));
     }
 
-    private void add(Stage stage, String id, String of, String words, List<String> restsOn, List<String> after) {
-        steps.add(new Step(id, stage, words, of, restsOn, after));
-        known.add(id);
+    private void add(Step step) {
+        steps.add(step);
+        known.add(step.id());
     }
 
     private List<String> ids(String prefix) {

@@ -86,6 +86,14 @@ public final class Progress {
                 .toList();
     }
 
+    /**
+     * All that is left, each step once and after everything it rests on: done in this order, nothing has to be done
+     * again. A step that turns out good on the way, because what is beneath it was found right, is passed over.
+     */
+    public List<Step> left() {
+        return graph.steps().stream().filter(step -> !isGood(step.id())).toList();
+    }
+
     private static Signature sign(Step step, Map<String, Integer> editions) {
         Map<String, Integer> on = new HashMap<>();
         on.put(step.id(), editions.getOrDefault(step.id(), 0));

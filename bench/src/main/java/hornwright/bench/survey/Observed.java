@@ -16,6 +16,7 @@ public sealed interface Observed {
                 "%s with %s mm, %s mm opposite".formatted(pad.verdict().word(), pad.stackMm(), pad.oppositeGapMm());
             case TrialShim shim ->
                 "%s mm, with a shim of %s mm %s mm".formatted(shim.withoutMm(), shim.shimMm(), shim.withMm());
+            case Pin pin -> pin.inWords();
             case Says says -> says.word();
         };
     }
@@ -82,6 +83,36 @@ public sealed interface Observed {
             requireFinite(withoutMm);
             requireFinite(withMm);
             requireUncertainty(u);
+        }
+    }
+
+    /**
+     * Something about the metal at a free spot: a dent, a crack, old solder.
+     *
+     * @param atMm along the bore from the small end of the neck
+     * @param angleDeg round it from the front, positive to the player's right
+     * @param sizeMm its greatest length
+     * @param clock where it sits on a ring, 12 away from the hinge; null when that means nothing
+     */
+    record Pin(
+            PinSort sort,
+            double atMm,
+            double angleDeg,
+            double sizeMm,
+            @Nullable Double clock,
+            PinAccess access,
+            PinChoice choice)
+            implements Observed {
+        public Pin {
+            requireFinite(atMm);
+            requireFinite(angleDeg);
+            requireFinite(sizeMm);
+        }
+
+        @Override
+        public String inWords() {
+            String where = clock == null ? "" : " at %s o'clock".formatted(clock);
+            return "%s of %s mm%s, %s: %s".formatted(sort.word(), sizeMm, where, access.word(), choice.word());
         }
     }
 

@@ -8,7 +8,8 @@ public enum Unit implements Word {
     NEWTON("N"),
     CENTS("cents"),
     MILLILITRES_PER_SECOND("mL/s"),
-    DEGREES_CELSIUS("°C");
+    DEGREES_CELSIUS("°C"),
+    MINUTE("min");
 
     private final String symbol;
 

@@ -74,6 +74,28 @@ class ProgressTest {
     }
 
     @Test
+    void what_is_left_done_in_its_order_needs_no_step_twice_and_leaves_nothing() {
+        Random random = new Random(10);
+        for (int round = 0; round < 300; round++) {
+            WorkGraph graph = randomGraph(random, 1 + random.nextInt(30));
+            RealBench bench = new RealBench(graph);
+            for (int act = 0; act < random.nextInt(80); act++) {
+                bench.act(random);
+            }
+            List<WorkEvent> events = new ArrayList<>(bench.events);
+            for (Step step : Progress.after(graph, events).left()) {
+                Progress now = Progress.after(graph, events);
+                if (now.of(step.id()) instanceof StepState.Good) {
+                    continue;
+                }
+                assertThat(now.next()).contains(step);
+                events.add(new WorkEvent.SignedOff(step.id(), random.nextBoolean()));
+            }
+            assertThat(Progress.after(graph, events).left()).isEmpty();
+        }
+    }
+
+    @Test
     void a_recheck_always_says_why() {
         WorkGraph graph = WorkGraph.of(List.of(
                 step("arm", List.of(), List.of()),

@@ -1,6 +1,9 @@
 package hornwright.desk.jobfile;
 
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PinAccess;
+import hornwright.bench.survey.PinChoice;
+import hornwright.bench.survey.PinSort;
 import hornwright.bench.survey.PlayGrade;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -45,7 +48,9 @@ final class ReadingJson {
                         f.choice("end", Spoken.of(PlayGrade.values(), PlayGrade::word)));
             case TRIAL_PAD -> trialPad(f);
             case TRIAL_SHIM -> trialShim(f);
-            case STAMP, SERIAL, SWITCH -> new Observed.Says(f.text("says", "207"));
+            case PIN -> pin(f);
+            case STAMP, SERIAL, SWITCH, RIM_CHECK, NECK_CHECK, LEAK_SITE, ADHESIVE_FOUND, FINISH_SIGN, CLOCK_STARTED ->
+                new Observed.Says(f.text("says", "207"));
             default -> amount(f, kind);
         };
     }
@@ -75,6 +80,7 @@ final class ReadingJson {
             case CENTS -> "_cents";
             case MILLILITRES_PER_SECOND -> "_mL_per_s";
             case DEGREES_CELSIUS -> "_degC";
+            case MINUTE -> "_min";
         };
     }
 
@@ -105,6 +111,17 @@ final class ReadingJson {
             f.fault("with_mm", "a shim at the foot lowers the cup", "\"without_mm\": 8.2, \"with_mm\": 5.9");
         }
         return new Observed.TrialShim(f.number("shim_mm", Bound.POSITIVE, "1.0"), without, with, u(f));
+    }
+
+    private static Observed pin(Fields f) {
+        return new Observed.Pin(
+                f.choice("sort", Spoken.of(PinSort.values(), PinSort::word)),
+                f.number("at_mm", Bound.NOT_NEGATIVE, "612"),
+                f.number("angle_deg", Bound.ANY, "-40"),
+                f.number("size_mm", Bound.NOT_NEGATIVE, "14"),
+                f.numberIfAny("clock", Bound.NOT_NEGATIVE, "3"),
+                f.choiceOr("access", Spoken.of(PinAccess.values(), PinAccess::word), PinAccess.OUTSIDE),
+                f.choiceOr("choice", Spoken.of(PinChoice.values(), PinChoice::word), PinChoice.LOOK));
     }
 
     private static @Nullable Double u(Fields f) {

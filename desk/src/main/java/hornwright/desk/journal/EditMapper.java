@@ -77,6 +77,7 @@ final class EditMapper {
         @JsonSubTypes.Type(value = Observed.Play.class, name = "play"),
         @JsonSubTypes.Type(value = Observed.TrialPad.class, name = "trial pad"),
         @JsonSubTypes.Type(value = Observed.TrialShim.class, name = "trial shim"),
+        @JsonSubTypes.Type(value = Observed.Pin.class, name = "pin"),
         @JsonSubTypes.Type(value = Observed.Says.class, name = "word")
     })
     private interface Observations {}

@@ -7,9 +7,11 @@ import hornwright.bench.survey.TrialVerdict;
 import hornwright.bench.survey.Unit;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,6 +25,15 @@ public final class Readings {
     private static final Pattern TRIAL =
             Pattern.compile("(\\S+?)\\s*(?:mm)?,?\\s+(back|front|level)(?: first)?,?\\s*(\\S+)?(?: ?mm)?");
     private static final int LONGEST_STAMP = 40;
+
+    /** A clearance may be nothing at all, a diameter may not. */
+    private static final Set<ReadingKind> MAY_BE_NOTHING = EnumSet.of(
+            ReadingKind.HINGE,
+            ReadingKind.METAL_OFF,
+            ReadingKind.NECK,
+            ReadingKind.CLEARANCE,
+            ReadingKind.LOST_MOTION,
+            ReadingKind.LEAK);
 
     private Readings() {}
 
@@ -59,6 +70,7 @@ public final class Readings {
                 plain(trial.stackMm()) + " " + trial.verdict().word() + " " + plain(trial.oppositeGapMm());
             case Observed.TrialShim shim ->
                 plain(shim.shimMm()) + " from " + plain(shim.withoutMm()) + " to " + plain(shim.withMm());
+            case Observed.Pin pin -> pin.inWords();
             case Observed.Says says -> says.word();
         };
     }
@@ -68,13 +80,15 @@ public final class Readings {
         Typed typed = switch (unit) {
             case MILLIMETRE -> Lengths.read(raw, usual);
             case NEWTON -> Forces.read(raw);
-            case CENTS, MILLILITRES_PER_SECOND, DEGREES_CELSIUS -> number(raw, unit);
+            case CENTS, MILLILITRES_PER_SECOND, DEGREES_CELSIUS, MINUTE -> number(raw, unit);
         };
         return switch (typed) {
             case Typed.Unclear unclear -> new Outcome.Unclear(unclear.sentence());
             case Typed.Amount amount
-            when unit != Unit.CENTS && amount.value().signum() <= 0 ->
-                new Outcome.Unclear("A %s is more than 0; this reads %s.".formatted(kind.word(), raw.strip()));
+            when unit != Unit.CENTS && amount.value().signum() < (MAY_BE_NOTHING.contains(kind) ? 0 : 1) ->
+                new Outcome.Unclear("A %s is %s; this reads %s."
+                        .formatted(
+                                kind.word(), MAY_BE_NOTHING.contains(kind) ? "0 or more" : "more than 0", raw.strip()));
             case Typed.Amount amount ->
                 new Outcome.Says(new Observed.Amount(amount.value().doubleValue(), unit, null));
         };

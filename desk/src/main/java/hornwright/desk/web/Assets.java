@@ -18,7 +18,15 @@ final class Assets {
     private static final String FOLDER = "/hornwright/web/";
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
     private static final List<String> SHEETS = List.of(
-            "tokens.css", "page.css", "drawing.css", "horn.css", "bench.css", "flow.css", "narrow.css", "print.css");
+            "tokens.css",
+            "page.css",
+            "drawing.css",
+            "horn.css",
+            "bench.css",
+            "flow.css",
+            "sheets.css",
+            "narrow.css",
+            "print.css");
 
     private record Asset(String type, byte[] content, String tag) {}
 

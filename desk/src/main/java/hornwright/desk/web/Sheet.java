@@ -19,7 +19,8 @@ enum Sheet {
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
 
-    WORK(Bay.WORK, "work", "Steps");
+    WORK(Bay.WORK, "work", "Steps"),
+    TRAYS(Bay.WORK, "trays", "Off and on");
 
     private final Bay bay;
     private final String page;

@@ -10,11 +10,15 @@ import hornwright.desk.use.Decide;
 import hornwright.desk.use.ReachStage;
 import hornwright.desk.use.RecordWork;
 import hornwright.desk.use.Saved;
+import hornwright.desk.use.TurnClock;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.TrayRows;
 import hornwright.desk.web.view.WorkRows;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Instant;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The order of work: what is done is said here, and what must be looked at again shows at once. */
@@ -30,6 +34,8 @@ final class WorkPages {
         routes.post("/horn/{id}/work", this::record);
         routes.post("/horn/{id}/stage", this::reach);
         routes.post("/horn/{id}/use", this::agree);
+        routes.post("/horn/{id}/clock", this::clock);
+        routes.get("/horn/{id}/trays", this::trays);
     }
 
     private void show(Context context) {
@@ -37,7 +43,8 @@ final class WorkPages {
         desk.answer(
                 context,
                 "work",
-                new WorkRows(bench, Desk::fresh).page(desk.frame(context, bench, "Work", "work"), said(context)));
+                new WorkRows(bench, desk.shop().house().state().rules(), Desk::fresh, Instant.now())
+                        .page(desk.frame(context, bench, "Work", "work"), said(context)));
     }
 
     private void record(Context context) {
@@ -61,6 +68,28 @@ final class WorkPages {
         Desk.kept(new Decide(desk.shop())
                 .decide(bench.id(), Desk.form(context), new Decision.Use(use, "agreed with the owner")));
         Back.to(context, bench.address("work"));
+    }
+
+    private void clock(Context context) {
+        OnBench bench = desk.bench(context);
+        Stage stage = chosen(Stage.class, Desk.field(context, "stage"), "Say which stage the clock is for.");
+        TurnClock clock = new TurnClock(desk.shop());
+        Desk.kept(
+                Desk.field(context, "act").equals("start")
+                        ? clock.start(bench.id(), Desk.form(context), stage)
+                        : clock.stop(bench.id(), Desk.form(context), Instant.now()));
+        Back.to(context, bench.address("work"));
+    }
+
+    private void trays(Context context) {
+        OnBench bench = desk.bench(context);
+        desk.answer(
+                context,
+                "trays",
+                TrayRows.of(
+                        bench,
+                        desk.frame(context, bench, "Off and on", "trays"),
+                        Objects.requireNonNullElse(context.queryParam("key"), "")));
     }
 
     private static <E extends Enum<E>> E chosen(Class<E> type, String word, String otherwise) {

@@ -2,31 +2,51 @@ package hornwright.desk.steps;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Rod;
 import hornwright.bench.steps.BenchSteps;
 import hornwright.bench.steps.Disturbances;
 import hornwright.bench.steps.Progress;
+import hornwright.bench.steps.Rest;
+import hornwright.bench.steps.RodOrder;
 import hornwright.bench.steps.Step;
 import hornwright.bench.steps.StepState;
+import hornwright.bench.steps.StepsAsked;
+import hornwright.bench.steps.Tray;
 import hornwright.bench.steps.WorkEvent;
 import hornwright.bench.steps.WorkGraph;
+import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PinAccess;
+import hornwright.bench.survey.PinChoice;
+import hornwright.bench.survey.PinSort;
+import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.Treatment;
 import hornwright.bench.survey.WorkDone;
 import hornwright.bench.survey.WorkKind;
 import hornwright.desk.keyworkfile.KeyworkFile;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BenchStepsTest {
     private final WorkGraph alto =
-            BenchSteps.of(KeyworkFile.shipped("tarrant-loe-alto").orElseThrow());
+            BenchSteps.of(StepsAsked.of(KeyworkFile.shipped("tarrant-loe-alto").orElseThrow()));
 
     @ParameterizedTest
     @ValueSource(strings = {"tarrant-loe-alto", "tarrant-loe-tenor"})
     void every_horn_has_steps_for_each_cup_key_and_link(String name) {
         var keywork = KeyworkFile.shipped(name).orElseThrow();
-        List<String> ids = BenchSteps.of(keywork).steps().stream().map(Step::id).toList();
+        List<String> ids = BenchSteps.of(StepsAsked.of(keywork)).steps().stream()
+                .map(Step::id)
+                .toList();
         keywork.cups()
                 .forEach(cup ->
                         assertThat(ids).contains("level." + cup.hole(), "arm." + cup.hole(), "pad." + cup.hole()));
@@ -75,6 +95,87 @@ class BenchStepsTest {
         Progress progress = Progress.after(alto, events);
         assertThat(progress.of("height.f-sharp")).isEqualTo(new StepState.Good());
         assertThat(progress.of("regulate.d-to-f-sharp")).isEqualTo(new StepState.Good());
+    }
+
+    @Test
+    void what_stays_is_not_cut_anew_and_a_chosen_rim_says_what_is_done() {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        WorkGraph steps = BenchSteps.of(new StepsAsked(
+                keywork,
+                Map.of("pad.d", Treatment.KEEP, "foot.d", Treatment.KEEP, "spring.d", Treatment.MAKE),
+                List.of(said(ReadingKind.RIM_CHECK, "d", "choice", "leave"))));
+        assertThat(steps.get("pad.d").words()).isEqualTo("Seat the D pad that stays");
+        assertThat(steps.get("cork.foot.d").words()).startsWith("Keep ");
+        assertThat(steps.get("spring.d").words()).startsWith("Fit a new spring to D");
+        assertThat(steps.get("level.d").words()).startsWith("Leave the D rim");
+        assertThat(steps.get("pad.e").words()).isEqualTo("Set and float the E pad");
+    }
+
+    @Test
+    void a_dent_found_on_the_bow_is_a_step_before_posts_and_a_dent_raised_again_asks_for_every_fit() {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        Observed.Pin dent = new Observed.Pin(PinSort.DENT, 800, 20, 14, null, PinAccess.INSIDE, PinChoice.MEND);
+        WorkGraph steps = BenchSteps.of(
+                new StepsAsked(keywork, Map.of(), List.of(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent))));
+        assertThat(steps.get("body.1").words()).isEqualTo("Raise the dent on the bow, 14 mm");
+        assertThat(steps.allRestingOn("body.1")).contains("dents", "posts", "fit.d", "level.d", "pad.d");
+        assertThat(steps.allRestingOn("body.1")).doesNotContain("neck", "spring.d");
+    }
+
+    @Test
+    void the_rods_drawn_to_reach_a_key_are_all_needed_and_in_order() {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        RodOrder order = new RodOrder(keywork);
+        for (Key key : keywork.keys()) {
+            List<Rod> drawn = order.toReach(key);
+            assertThat(drawn.getLast().id()).isEqualTo(key.rod());
+            List<String> off = new ArrayList<>();
+            for (Rod rod : drawn) {
+                assertThat(off).containsAll(rod.removeAfter());
+                off.add(rod.id());
+            }
+            for (Rod rod : drawn.subList(0, drawn.size() - 1)) {
+                assertThat(drawn.stream().anyMatch(other -> other.removeAfter().contains(rod.id())))
+                        .isTrue();
+            }
+        }
+        assertThat(order.toReach(keywork.keys().get("d"))).extracting(Rod::id).containsExactly("rod.lower-stack");
+        assertThat(order.on()).isEqualTo(order.off().reversed());
+    }
+
+    @Test
+    void every_rod_lies_in_one_bag_of_one_tray() {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        List<Tray.Bag> bags =
+                Tray.of(keywork).stream().flatMap(tray -> tray.bags().stream()).toList();
+        assertThat(bags)
+                .extracting(bag -> bag.rod().id())
+                .doesNotHaveDuplicates()
+                .hasSize(keywork.rods().size());
+        assertThat(bags.stream().mapToInt(bag -> bag.keys().size()).sum())
+                .isEqualTo(keywork.keys().size());
+    }
+
+    @Test
+    void the_rest_begins_with_the_last_step_before_it_and_ends_with_its_own() {
+        Instant noon = Instant.parse("2026-11-25T12:00:00Z");
+        List<WorkDone> done = List.of(new WorkDone("w1", WorkKind.SIGNED_OFF, "touch", noon));
+        List<WorkEvent> events = new ArrayList<>();
+        alto.steps().stream()
+                .takeWhile(step -> !step.id().equals("rest"))
+                .forEach(step -> events.add(new WorkEvent.SignedOff(step.id(), true)));
+        Rest rest = Rest.of(Progress.after(alto, events).all(), done, Duration.ofHours(24), Duration.ofHours(72))
+                .orElseThrow();
+        assertThat(rest.tooEarly(noon.plus(Duration.ofHours(23)))).isTrue();
+        assertThat(rest.tooEarly(noon.plus(Duration.ofHours(25)))).isFalse();
+        assertThat(rest.overdue(noon.plus(Duration.ofHours(73)))).isTrue();
+        events.add(new WorkEvent.SignedOff("rest", true));
+        assertThat(Rest.of(Progress.after(alto, events).all(), done, Duration.ofHours(24), Duration.ofHours(72)))
+                .isEmpty();
+    }
+
+    private static Reading said(ReadingKind kind, String of, String point, String word) {
+        return new Reading("r.x", kind, of, point, new Observed.Says(word), "eye", "", "", null, Stage.ARRIVAL, null);
     }
 
     private Progress finishedThen(WorkDone work, String name) {

@@ -10,6 +10,7 @@ import hornwright.bench.job.Job;
 import hornwright.bench.job.JobFold;
 import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.job.StreamName;
+import hornwright.bench.steps.StageClock;
 import hornwright.bench.stock.StockItem;
 import hornwright.bench.stock.StockKind;
 import hornwright.bench.survey.AgreedUse;
@@ -25,8 +26,10 @@ import hornwright.desk.journal.Card;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.journal.Place;
 import hornwright.desk.json.BadInput;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -116,6 +119,29 @@ abstract class ShopContract {
         });
         assertThat(shop.job(job).seq()).isEqualTo(2);
         assertThat(measure(job, once(2), "cup.d", 4.80)).isInstanceOf(Saved.Kept.class);
+    }
+
+    @Test
+    void a_clock_that_was_started_and_stopped_twice_adds_up_and_is_taken_back_by_undo() {
+        String job = openJob();
+        TurnClock clock = new TurnClock(shop);
+        assertThat(clock.stop(job, once(1), Instant.now())).isInstanceOf(Saved.Refused.class);
+        for (int stretch = 0; stretch < 2; stretch++) {
+            clock.start(job, once(shop.job(job).seq()), Stage.KEYS_FITTED);
+            assertThat(clock.start(job, once(shop.job(job).seq()), Stage.PADDED))
+                    .isInstanceOf(Saved.Refused.class);
+            Instant since = Objects.requireNonNull(spent(job).running()).since();
+            clock.stop(job, once(shop.job(job).seq()), since.plusSeconds(20 * 60));
+        }
+        assertThat(spent(job).minutes(Stage.KEYS_FITTED)).isEqualTo(40);
+        assertThat(spent(job).running()).isNull();
+        long seq = shop.job(job).seq();
+        new Undo(shop).undo(StreamName.ofJob(job), once(seq), seq);
+        assertThat(spent(job).minutes(Stage.KEYS_FITTED)).isEqualTo(20);
+    }
+
+    private StageClock spent(String job) {
+        return StageClock.of(shop.jobNow(job).readings().current());
     }
 
     @Test

@@ -25,26 +25,43 @@ final class Freshness {
     private static final EnumSet<ReadingKind> HEIGHTS =
             EnumSet.of(ReadingKind.FRONT_HEIGHT, ReadingKind.CENTRE_HEIGHT, ReadingKind.FOOT_CLEARANCE);
     private static final EnumSet<ReadingKind> LANDING =
-            with(HEIGHTS, ReadingKind.TRIAL_PAD, ReadingKind.LINK_SPACE, ReadingKind.LEAK);
+            with(HEIGHTS, ReadingKind.TRIAL_PAD, ReadingKind.LINK_SPACE, ReadingKind.LEAK, ReadingKind.LEAK_SITE);
+    private static final EnumSet<ReadingKind> CONTACTS =
+            EnumSet.of(ReadingKind.LINK_SPACE, ReadingKind.CLEARANCE, ReadingKind.LOST_MOTION);
 
     private static final Map<Stage, EnumSet<ReadingKind>> BY_STAGE = Map.of(
-            Stage.BODY_STRAIGHT, with(LANDING, ReadingKind.RIM_GAP, ReadingKind.TUNING),
+            Stage.BODY_STRAIGHT,
+                    with(LANDING, ReadingKind.RIM_GAP, ReadingKind.TUNING, ReadingKind.NECK, ReadingKind.NECK_CHECK),
             Stage.SPRINGS_SOUND, EnumSet.of(ReadingKind.TOUCH_WEIGHT),
-            Stage.KEYS_FITTED, with(LANDING, ReadingKind.PLAY, ReadingKind.TOUCH_WEIGHT),
+            Stage.KEYS_FITTED,
+                    with(
+                            LANDING,
+                            ReadingKind.PLAY,
+                            ReadingKind.HINGE,
+                            ReadingKind.TOUCH_WEIGHT,
+                            ReadingKind.CLEARANCE,
+                            ReadingKind.LOST_MOTION),
             Stage.HOLES_LEVEL, with(LANDING, ReadingKind.RIM_GAP),
             Stage.CUPS_LEVEL, LANDING,
-            Stage.CORKED, with(HEIGHTS, ReadingKind.THICKNESS, ReadingKind.LINK_SPACE),
-            Stage.PADDED, with(HEIGHTS, ReadingKind.LINK_SPACE, ReadingKind.LEAK, ReadingKind.TUNING),
+            Stage.CORKED, with(union(HEIGHTS, CONTACTS), ReadingKind.THICKNESS),
+            Stage.PADDED, with(union(HEIGHTS, CONTACTS), ReadingKind.LEAK, ReadingKind.LEAK_SITE, ReadingKind.TUNING),
             Stage.REGULATED, EnumSet.of(ReadingKind.LEAK, ReadingKind.TUNING));
 
     private static final Map<WorkKind, EnumSet<ReadingKind>> BY_WORK = Map.of(
-            WorkKind.ARM_BENT, with(LANDING, ReadingKind.TRIAL_SHIM),
+            WorkKind.ARM_BENT, with(union(LANDING, CONTACTS), ReadingKind.TRIAL_SHIM),
             WorkKind.CUP_LEVELLED, with(LANDING, ReadingKind.CUP_INSIDE, ReadingKind.CUP_DEPTH),
             WorkKind.HOLE_LEVELLED, with(LANDING, ReadingKind.RIM_GAP),
-            WorkKind.KEY_FITTED, with(LANDING, ReadingKind.PLAY, ReadingKind.TOUCH_WEIGHT),
-            WorkKind.FOOT_CHANGED, with(HEIGHTS, ReadingKind.THICKNESS),
-            WorkKind.LINK_CHANGED, EnumSet.of(ReadingKind.THICKNESS, ReadingKind.LINK_SPACE),
-            WorkKind.PAD_FITTED, with(HEIGHTS, ReadingKind.LINK_SPACE),
+            WorkKind.KEY_FITTED,
+                    with(
+                            LANDING,
+                            ReadingKind.PLAY,
+                            ReadingKind.HINGE,
+                            ReadingKind.TOUCH_WEIGHT,
+                            ReadingKind.CLEARANCE,
+                            ReadingKind.LOST_MOTION),
+            WorkKind.FOOT_CHANGED, with(union(HEIGHTS, CONTACTS), ReadingKind.THICKNESS),
+            WorkKind.LINK_CHANGED, with(CONTACTS, ReadingKind.THICKNESS),
+            WorkKind.PAD_FITTED, with(union(HEIGHTS, CONTACTS), ReadingKind.LEAK_SITE),
             WorkKind.SPRING_CHANGED, EnumSet.of(ReadingKind.TOUCH_WEIGHT),
             WorkKind.SIGNED_OFF, EnumSet.noneOf(ReadingKind.class));
 
@@ -92,7 +109,7 @@ final class Freshness {
         Set<String> ids = new HashSet<>(List.of(work.of(), bare, "cup." + bare, "foot." + bare, "guard." + bare));
         for (Cup cup : keywork.cups()) {
             if (cup.hole().equals(bare) || cup.key().equals(bare)) {
-                ids.addAll(List.of(cup.id(), cup.hole(), cup.key()));
+                ids.addAll(List.of(cup.id(), cup.hole(), cup.key(), "pad." + cup.hole()));
             }
         }
         for (Link link : keywork.links()) {
@@ -101,6 +118,12 @@ final class Freshness {
             }
         }
         return ids;
+    }
+
+    private static EnumSet<ReadingKind> union(EnumSet<ReadingKind> some, EnumSet<ReadingKind> others) {
+        EnumSet<ReadingKind> all = EnumSet.copyOf(some);
+        all.addAll(others);
+        return all;
     }
 
     private static EnumSet<ReadingKind> with(EnumSet<ReadingKind> kinds, ReadingKind... more) {

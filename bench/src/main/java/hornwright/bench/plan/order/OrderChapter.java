@@ -11,6 +11,7 @@ import hornwright.bench.steps.BenchSteps;
 import hornwright.bench.steps.Disturbances;
 import hornwright.bench.steps.Progress;
 import hornwright.bench.steps.Step;
+import hornwright.bench.steps.StepsAsked;
 import hornwright.bench.steps.WorkEvent;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Stage;
@@ -22,7 +23,15 @@ import java.util.stream.Collectors;
 /** Steps in order with their state, and removal. */
 public record OrderChapter(List<PlannedStep> steps, List<Removal> removal) {
     /** Everything the order depends on. */
-    public record Question(Keywork keywork, Stage stage, List<WorkDone> done) {}
+    public record Question(StepsAsked asked, Stage stage, List<WorkDone> done) {
+        public Question {
+            done = List.copyOf(done);
+        }
+
+        Keywork keywork() {
+            return asked.keywork();
+        }
+    }
 
     public OrderChapter {
         steps = List.copyOf(steps);
@@ -30,7 +39,7 @@ public record OrderChapter(List<PlannedStep> steps, List<Removal> removal) {
     }
 
     public static OrderChapter of(Question ask) {
-        WorkGraph graph = BenchSteps.of(ask.keywork());
+        WorkGraph graph = BenchSteps.of(ask.asked());
         Progress progress = Progress.after(graph, events(ask, graph));
         List<PlannedStep> steps = graph.steps().stream()
                 .map(step -> new PlannedStep(step, progress.of(step.id())))

@@ -12,6 +12,8 @@ public record WorkPage(
         List<PlacePanel.Option> uses,
         List<PlacePanel.Option> reached,
         String fresh,
+        Clock clock,
+        String rest,
         List<StepRow> now,
         List<StepRow> again,
         List<StageRow> stages) {
@@ -26,7 +28,7 @@ public record WorkPage(
     /**
      * One step.
      *
-     * @param why why it waits or is to be looked at again; empty otherwise
+     * @param why why it waits or is to be looked at again; what rests on it when it is good
      * @param acts what can be said of it now
      * @param key of the form, so that sending twice counts once
      */
@@ -35,6 +37,13 @@ public record WorkPage(
             acts = List.copyOf(acts);
         }
     }
+
+    /**
+     * The clock of a stage.
+     *
+     * @param line "Keys fitted, running for 42 min", or what it could be started for
+     */
+    public record Clock(String line, String stage, boolean running) {}
 
     /** A button: the word that is sent, and what stands on it. */
     public record Act(String word, String label, boolean first) {}

@@ -1,13 +1,21 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.rules.ShopRules;
+import hornwright.bench.steps.Rest;
+import hornwright.bench.steps.StageClock;
 import hornwright.bench.steps.StepState;
+import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Stage;
 import hornwright.desk.web.view.WorkPage.Act;
 import hornwright.desk.web.view.WorkPage.StageRow;
 import hornwright.desk.web.view.WorkPage.StepRow;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -20,12 +28,21 @@ public final class WorkRows {
     private static final Act CHANGED = new Act("changed", "Changed since", false);
 
     private final OnBench bench;
+    private final ShopRules rules;
     private final Supplier<String> keys;
+    private final Instant now;
+    private final WorkGraph graph;
+    private final StageClock clock;
 
     /** @param keys makes a fresh key for each form */
-    public WorkRows(OnBench bench, Supplier<String> keys) {
+    public WorkRows(OnBench bench, ShopRules rules, Supplier<String> keys, Instant now) {
         this.bench = bench;
+        this.rules = rules;
         this.keys = keys;
+        this.now = now;
+        this.graph = WorkGraph.of(
+                bench.plan().order().stream().map(PlannedStep::step).toList());
+        this.clock = StageClock.of(bench.job().readings().current());
     }
 
     public WorkPage page(Frame frame, String said) {
@@ -39,6 +56,8 @@ public final class WorkRows {
                 uses(),
                 reached(),
                 keys.get(),
+                clock(),
+                rest(),
                 order.stream()
                         .filter(step -> step.state() instanceof StepState.Ready)
                         .limit(SHOWN)
@@ -52,6 +71,45 @@ public final class WorkRows {
                         .map(this::stage)
                         .filter(stage -> !stage.steps().isEmpty())
                         .toList());
+    }
+
+    private WorkPage.Clock clock() {
+        StageClock.Running running = clock.running();
+        if (running != null) {
+            String line = "%s, running for %s".formatted(running.stage().word(), time(running.minutes(now)));
+            return new WorkPage.Clock(line, running.stage().name(), true);
+        }
+        Stage next = bench.plan().order().stream()
+                .filter(step -> !(step.state() instanceof StepState.Good))
+                .map(step -> step.step().stage())
+                .findFirst()
+                .orElse(Stage.RESTED);
+        double soFar = clock.minutes(next);
+        return new WorkPage.Clock(next.word() + (soFar > 0 ? ", " + time(soFar) + " so far" : ""), next.name(), false);
+    }
+
+    private String rest() {
+        Map<String, StepState> states = new HashMap<>();
+        bench.plan().order().forEach(step -> states.put(step.step().id(), step.state()));
+        return Rest.of(states, bench.job().work(), hours("rest.least_h"), hours("rest.most_h"))
+                .map(rest -> rest.tooEarly(now)
+                        ? "Resting since %s. The second round makes sense from %s on."
+                                .formatted(Clocks.when(rest.begun(), now), Clocks.when(rest.earliest(), now))
+                        : rest.overdue(now)
+                                ? "Rested since %s: the second round is due.".formatted(Clocks.when(rest.begun(), now))
+                                : "Rested long enough: go round a second time before %s."
+                                        .formatted(Clocks.when(rest.latest(), now)))
+                .orElse("");
+    }
+
+    private Duration hours(String rule) {
+        return Duration.ofMinutes(Math.round(60 * rules.value(rule)));
+    }
+
+    /** "42 min", "3 h 05". */
+    static String time(double minutes) {
+        long whole = Math.round(minutes);
+        return whole < 60 ? whole + " min" : "%d h %02d".formatted(whole / 60, whole % 60);
     }
 
     private List<PlacePanel.Option> uses() {
@@ -79,7 +137,8 @@ public final class WorkRows {
                 .count();
         return new StageRow(
                 OnBench.capital(stage.word()),
-                good == steps.size() ? "done" : "%d of %d done".formatted(good, steps.size()),
+                (good == steps.size() ? "done" : "%d of %d done".formatted(good, steps.size()))
+                        + (clock.minutes(stage) > 0 ? ", " + time(clock.minutes(stage)) : ""),
                 steps.stream().map(this::row).toList());
     }
 
@@ -88,19 +147,25 @@ public final class WorkRows {
                 step.step().id(),
                 step.step().words(),
                 State.of(step.state()),
-                why(step.state()),
+                why(step),
                 acts(step.state()),
                 keys.get());
     }
 
-    private String why(StepState state) {
-        return switch (state) {
+    private String why(PlannedStep step) {
+        return switch (step.state()) {
             case StepState.Recheck recheck ->
                 recheck.waitsFor().isEmpty() ? recheck.why() : recheck.why() + "; first " + words(recheck.waitsFor());
             case StepState.Waiting waiting -> "after " + words(waiting.needs());
             case StepState.Ready ready -> "";
-            case StepState.Good good -> "";
+            case StepState.Good good ->
+                resting(graph.allRestingOn(step.step().id()).size());
         };
+    }
+
+    /** What a change of this step would bring back. */
+    private static String resting(int steps) {
+        return steps == 0 ? "" : steps == 1 ? "one step rests on it" : steps + " steps rest on it";
     }
 
     private static List<Act> acts(StepState state) {

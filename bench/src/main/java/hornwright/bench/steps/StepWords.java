@@ -1,0 +1,93 @@
+package hornwright.bench.steps;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
+import hornwright.bench.horn.RimKind;
+import hornwright.bench.horn.ToneHole;
+import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Treatment;
+
+/** Says each step as this horn needs it: what stays is looked after, what goes is made new, a rim is treated as chosen. */
+final class StepWords {
+    /** The point a reading of what is to happen to a rim carries. */
+    static final String RIM_CHOICE = "choice";
+
+    private final StepsAsked asked;
+
+    StepWords(StepsAsked asked) {
+        this.asked = asked;
+    }
+
+    String spring(Key key) {
+        Treatment treatment = treatment("spring." + key.id());
+        String name = key.name().display();
+        return renewed(treatment) && asked.treatments().containsKey("spring." + key.id())
+                ? "Fit a new spring to %s, of the strength the old one had".formatted(name)
+                : "See that the %s spring is sound".formatted(name);
+    }
+
+    String contact(String place) {
+        String name = asked.keywork().places().find(place).map(Place::display).orElse(place);
+        return switch (treatment(place)) {
+            case KEEP -> "Keep %s: see that it is sound and holds".formatted(name);
+            case CLEAN -> "Clean %s and see that it holds".formatted(name);
+            case REFIT -> "Stick %s on again".formatted(name);
+            case DECIDE -> "Look at %s and decide; if new, cut it full".formatted(name);
+            case REPLACE_LIKE, SUBSTITUTE, MAKE -> "Cut and stick %s, left full".formatted(name);
+        };
+    }
+
+    String pad(Cup cup) {
+        String name = asked.keywork().nameOf(cup).display();
+        String place = asked.keywork().placesOf(cup).stream()
+                .filter(at -> at.kind() == PlaceKind.PAD)
+                .map(Place::id)
+                .findFirst()
+                .orElse("");
+        return switch (treatment(place)) {
+            case KEEP, CLEAN, REFIT -> "Seat the %s pad that stays".formatted(name);
+            case DECIDE, REPLACE_LIKE, SUBSTITUTE, MAKE -> "Set and float the %s pad".formatted(name);
+        };
+    }
+
+    String rim(Cup cup) {
+        String name = asked.keywork().nameOf(cup).display();
+        ToneHole hole = asked.keywork().holeOf(cup);
+        if (hole.rim() == RimKind.PIP) {
+            return "See that the %s pip is sound and its rim flat".formatted(name);
+        }
+        return switch (chosen(hole.id())) {
+            case "leave" -> "Leave the %s rim as it is; the pad is floated over it".formatted(name);
+            case "lift" -> "Lift the %s rim from inside, in small steps".formatted(name);
+            case "file" -> "Level the %s rim with the file; log what comes off".formatted(name);
+            default -> "Level the %s hole".formatted(name);
+        };
+    }
+
+    private String chosen(String hole) {
+        String word = "";
+        for (var reading : asked.readings()) {
+            if (reading.kind() == ReadingKind.RIM_CHECK
+                    && reading.of().equals(hole)
+                    && reading.point().equals(RIM_CHOICE)
+                    && reading.observed() instanceof Observed.Says says) {
+                word = says.word();
+            }
+        }
+        return word;
+    }
+
+    private Treatment treatment(String place) {
+        return asked.treatments().getOrDefault(place, Treatment.REPLACE_LIKE);
+    }
+
+    private static boolean renewed(Treatment treatment) {
+        return switch (treatment) {
+            case REPLACE_LIKE, SUBSTITUTE, MAKE -> true;
+            case KEEP, CLEAN, REFIT, DECIDE -> false;
+        };
+    }
+}
