@@ -13,6 +13,7 @@ public record PlayTestTaken(PlayTest test) implements JobEdit {
                 test.conditions(),
                 test.heardBy(),
                 test.notes(),
+                test.leftOut(),
                 test.answers(),
                 test.who().isEmpty() ? posted.who() : test.who(),
                 test.when() == null ? posted.at() : test.when(),

@@ -1,10 +1,12 @@
 package hornwright.bench.sound;
 
+import hornwright.bench.survey.PlayTest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Two sessions of the same horn compared, with how well either repeats itself.
@@ -36,7 +38,7 @@ public record Baseline(double common, double commonU, List<Difference> notes) {
     public static Optional<Baseline> compare(List<Played> before, List<Played> after) {
         Map<String, List<Double>> first = byNote(before);
         Map<String, List<Double>> second = byNote(after);
-        double spread = spread(List.of(first, second));
+        double spread = pooled(List.of(first, second));
         List<Raw> raw = both(first, second);
         if (!Double.isFinite(spread) || raw.isEmpty()) {
             return Optional.empty();
@@ -77,8 +79,18 @@ public record Baseline(double common, double commonU, List<Difference> notes) {
         return byNote;
     }
 
+    /** One standard deviation of one playing, pooled over all notes a test has more than once; empty if there are none. */
+    public static OptionalDouble spread(List<PlayTest> tests) {
+        double spread = pooled(tests.stream()
+                .map(test -> byNote(test.notes().stream()
+                        .map(note -> new Played(note.fingering(), note.cents()))
+                        .toList()))
+                .toList());
+        return Double.isFinite(spread) ? OptionalDouble.of(spread) : OptionalDouble.empty();
+    }
+
     /** Standard deviation of one playing, pooled over all notes played more than once; NaN if there are none. */
-    private static double spread(List<Map<String, List<Double>>> sessions) {
+    private static double pooled(List<Map<String, List<Double>>> sessions) {
         double squares = 0;
         int free = 0;
         for (Map<String, List<Double>> session : sessions) {

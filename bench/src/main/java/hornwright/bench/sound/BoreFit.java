@@ -12,60 +12,94 @@ import java.util.List;
 /**
  * The mouthpiece volume and the smooth correction of the bore that best explain how a horn plays.
  *
- * <p>Four unknowns: the volume, and three shares by which the diameter differs at the neck end, half way and at the bell, a
- * parabola between them. Before any note was heard a share is taken as 0 ± 1 % and the volume as the pattern's ± 15 % (bench
- * judgement); the fit is the most probable value, its uncertainty that of the straightened model.
+ * <p>Five unknowns: the volume, three shares by which the diameter differs at the neck end, half way and at the bell with a
+ * parabola between them, and an offset all notes share (warm air, the player). Before any note was heard a share is taken as
+ * 0 ± 1 %, the volume as the pattern's ± 15 % and the offset as 0 ± 10 cents (bench judgement, one standard deviation each);
+ * the fit is the most probable value, its uncertainty that of the straightened model.
  *
  * @param volumeMm3 mouthpiece and reed
  * @param volumeU one standard uncertainty of it
  * @param bore shares at the neck end, half way and at the bell; 0.01 is 1 % wider
  * @param boreU their standard uncertainties
+ * @param offsetCents what all notes share beyond mouthpiece and bore
+ * @param offsetU one standard uncertainty of it
  * @param leftCents root mean square of what the fit leaves unexplained
  */
-public record BoreFit(double volumeMm3, double volumeU, double[] bore, double[] boreU, double leftCents) {
-    private static final double SHARE_SPREAD = 0.01;
+public record BoreFit(
+        double volumeMm3,
+        double volumeU,
+        List<Double> bore,
+        List<Double> boreU,
+        double offsetCents,
+        double offsetU,
+        double leftCents) {
+    /** Spreads taken before: of the volume as a share, of the diameters as shares, of the offset in cents. */
     private static final double VOLUME_SPREAD = 0.15;
+
+    private static final double SHARE_SPREAD = 0.01;
+    private static final double OFFSET_SPREAD = 10;
+    private static final int UNKNOWN = 5;
+    private static final int OFFSET = 4;
+    /** Slopes hardly change over what is likely, so they are taken once and the step repeated. */
     private static final int ROUNDS = 3;
+
     private static final double STEP = 0.05;
+
+    public BoreFit {
+        bore = List.copyOf(bore);
+        boreU = List.copyOf(boreU);
+    }
+
+    /** Fits the pattern to what was heard; see {@link #of(Keywork, Air, HornShape, double[], double)}. */
+    public static BoreFit of(Keywork keywork, Air air, double[] measuredHz, double uCents) {
+        return of(keywork, air, HornShape.PATTERN, measuredHz, uCents);
+    }
 
     /**
      * Fits what was heard.
      *
+     * @param shape what is known of the horn; its own fit does not matter
      * @param measuredHz by fingering in the order of the keywork; NaN where nothing was heard
-     * @param uCents one standard uncertainty of a note
+     * @param uCents one standard uncertainty of a note, player and model together
      */
-    public static BoreFit of(Keywork keywork, Air air, double[] measuredHz, double uCents) {
-        AirInput pattern = HeightEffects.asked(HornAir.asBuilt(keywork, air), false);
-        double[] x = new double[4];
-        double[][] covariance = new double[4][4];
-        double[] left = left(pattern, x, measuredHz);
+    public static BoreFit of(Keywork keywork, Air air, HornShape shape, double[] measuredHz, double uCents) {
+        HornShape bare = new HornShape(shape.frontMm(), shape.holeMm(), shape.armMm(), null);
+        AirInput pattern = heardOnly(HeightEffects.asked(HornAir.of(keywork, air, bare), false), measuredHz);
+        double[] heard =
+                java.util.Arrays.stream(measuredHz).filter(hz -> hz > 0).toArray();
+        double[] x = new double[UNKNOWN];
+        double[] left = left(pattern, x, heard);
+        double[][] slopes = slopes(pattern, x, heard, left);
+        double[][] covariance = Inverse.of(information(slopes, uCents));
         for (int round = 0; round < ROUNDS; round++) {
-            double[][] slopes = slopes(pattern, x, measuredHz, left);
-            covariance = Inverse.of(information(slopes, uCents));
-            double[] push = new double[4];
-            for (int p = 0; p < 4; p++) {
-                push[p] = -x[p];
-                for (int i = 0; i < left.length; i++) {
-                    push[p] += slopes[i][p] * left[i] / (uCents * uCents);
-                }
-            }
-            for (int p = 0; p < 4; p++) {
-                for (int q = 0; q < 4; q++) {
-                    x[p] += covariance[p][q] * push[q];
-                }
-            }
-            left = left(pattern, x, measuredHz);
+            step(x, covariance, slopes, left, uCents);
+            left = left(pattern, x, heard);
         }
         return told(keywork, x, covariance, left);
     }
 
+    private static void step(double[] x, double[][] covariance, double[][] slopes, double[] left, double u) {
+        double[] push = new double[UNKNOWN];
+        for (int p = 0; p < UNKNOWN; p++) {
+            push[p] = -x[p];
+            for (int i = 0; i < left.length; i++) {
+                push[p] += slopes[i][p] * left[i] / (u * u);
+            }
+        }
+        for (int p = 0; p < UNKNOWN; p++) {
+            for (int q = 0; q < UNKNOWN; q++) {
+                x[p] += covariance[p][q] * push[q];
+            }
+        }
+    }
+
     private static BoreFit told(Keywork keywork, double[] x, double[][] covariance, double[] left) {
         double volume = keywork.tube().mouthpieceVolumeMm3();
-        double[] bore = new double[3];
-        double[] boreU = new double[3];
-        for (int i = 0; i < 3; i++) {
-            bore[i] = x[i + 1] * SHARE_SPREAD;
-            boreU[i] = Math.sqrt(covariance[i + 1][i + 1]) * SHARE_SPREAD;
+        List<Double> bore = new ArrayList<>();
+        List<Double> boreU = new ArrayList<>();
+        for (int i = 1; i <= 3; i++) {
+            bore.add(x[i] * SHARE_SPREAD);
+            boreU.add(Math.sqrt(covariance[i][i]) * SHARE_SPREAD);
         }
         double squares = 0;
         for (double cents : left) {
@@ -76,14 +110,16 @@ public record BoreFit(double volumeMm3, double volumeU, double[] bore, double[] 
                 volume * VOLUME_SPREAD * Math.sqrt(covariance[0][0]),
                 bore,
                 boreU,
+                OFFSET_SPREAD * x[OFFSET],
+                OFFSET_SPREAD * Math.sqrt(covariance[OFFSET][OFFSET]),
                 Math.sqrt(squares));
     }
 
     /** Inverse covariance: what the notes say and what was taken before, unit by unit of the prior spread. */
     private static double[][] information(double[][] slopes, double u) {
-        double[][] sum = new double[4][4];
-        for (int p = 0; p < 4; p++) {
-            for (int q = 0; q < 4; q++) {
+        double[][] sum = new double[UNKNOWN][UNKNOWN];
+        for (int p = 0; p < UNKNOWN; p++) {
+            for (int q = 0; q < UNKNOWN; q++) {
                 sum[p][q] = p == q ? 1 : 0;
                 for (double[] row : slopes) {
                     sum[p][q] += row[p] * row[q] / (u * u);
@@ -93,43 +129,62 @@ public record BoreFit(double volumeMm3, double volumeU, double[] bore, double[] 
         return sum;
     }
 
-    private static double[][] slopes(AirInput pattern, double[] x, double[] measured, double[] left) {
-        double[][] slopes = new double[left.length][4];
-        for (int p = 0; p < 4; p++) {
+    private static double[][] slopes(AirInput pattern, double[] x, double[] heard, double[] left) {
+        double[][] slopes = new double[left.length][UNKNOWN];
+        for (int p = 0; p < OFFSET; p++) {
             double[] moved = x.clone();
             moved[p] += STEP;
-            double[] other = left(pattern, moved, measured);
+            double[] other = left(pattern, moved, heard);
             for (int i = 0; i < left.length; i++) {
                 slopes[i][p] = (left[i] - other[i]) / STEP;
             }
         }
+        for (double[] row : slopes) {
+            row[OFFSET] = OFFSET_SPREAD;
+        }
         return slopes;
     }
 
-    /** Cents by which the notes heard lie above the model, heard ones only. */
-    private static double[] left(AirInput pattern, double[] x, double[] measured) {
-        double[] model = HeightEffects.frequencies(AirColumn.reckon(changed(pattern, x)));
-        List<Double> left = new ArrayList<>();
-        for (int i = 0; i < measured.length; i++) {
-            if (measured[i] > 0 && pattern.fingerings().size() > i) {
-                left.add(HeightEffects.cents(model[i], measured[i]));
-            }
+    /** Cents by which the notes heard lie above the model. */
+    private static double[] left(AirInput pattern, double[] x, double[] heard) {
+        double volume = VOLUME_SPREAD * x[0];
+        List<Double> shares = List.of(SHARE_SPREAD * x[1], SHARE_SPREAD * x[2], SHARE_SPREAD * x[3]);
+        double[] model = HeightEffects.frequencies(AirColumn.reckon(changed(pattern, volume, shares)));
+        double[] left = new double[heard.length];
+        for (int i = 0; i < left.length; i++) {
+            double cents = HeightEffects.cents(model[i], heard[i]) - OFFSET_SPREAD * x[OFFSET];
+            left[i] = Double.isFinite(cents) ? cents : 0;
         }
-        return left.stream().mapToDouble(Double::doubleValue).toArray();
+        return left;
     }
 
-    /** The horn with its volume and bore changed, {@code x} in units of the spreads taken before. */
-    static AirInput changed(AirInput pattern, double[] x) {
-        double volume = ((Mouthpiece.Cavity) pattern.mouthpiece()).volume() * (1 + VOLUME_SPREAD * x[0]);
+    private static AirInput heardOnly(AirInput all, double[] measuredHz) {
+        List<AirInput.Fingering> heard = new ArrayList<>();
+        for (int i = 0; i < measuredHz.length; i++) {
+            if (measuredHz[i] > 0) {
+                heard.add(all.fingerings().get(i));
+            }
+        }
+        return all.withFingerings(heard);
+    }
+
+    /** The horn with this mouthpiece and bore in place of the pattern's. */
+    AirInput on(AirInput pattern) {
+        double of = ((Mouthpiece.Cavity) pattern.mouthpiece()).volume();
+        return changed(pattern, volumeMm3 * 1e-9 / of - 1, bore);
+    }
+
+    /** With the volume larger by a share and the bore wider by three. */
+    private static AirInput changed(AirInput pattern, double volumeShare, List<Double> shares) {
+        double volume = ((Mouthpiece.Cavity) pattern.mouthpiece()).volume() * (1 + volumeShare);
         double end = pattern.bore().getLast().at();
         List<BorePoint> bore = pattern.bore().stream()
-                .map(point ->
-                        new BorePoint(point.at(), point.radius() * (1 + SHARE_SPREAD * share(x, point.at() / end))))
+                .map(point -> new BorePoint(point.at(), point.radius() * (1 + share(shares, point.at() / end))))
                 .toList();
         return pattern.withMouthpiece(new Mouthpiece.Cavity(volume)).withBore(bore);
     }
 
-    private static double share(double[] x, double s) {
-        return x[1] * (1 - s) * (1 - 2 * s) + x[2] * 4 * s * (1 - s) + x[3] * s * (2 * s - 1);
+    private static double share(List<Double> x, double s) {
+        return x.get(0) * (1 - s) * (1 - 2 * s) + x.get(1) * 4 * s * (1 - s) + x.get(2) * s * (2 * s - 1);
     }
 }

@@ -18,57 +18,62 @@ import java.util.Map;
 
 /** Which heights would help which notes. */
 public final class HeightAdvice {
-    private static final String BAND = "sound.note-within_cents";
+    static final String BAND = "sound.note-within_cents";
     private static final double TOLD = 0.5;
 
     private final Keywork keywork;
     private final Air air;
     private final ShopRules rules;
-    private final Map<String, Double> frontMm;
+    private final HornShape shape;
     private final List<NoteTuning> notes;
     private final List<Fingering> fingerings;
     private final List<Cup> cups;
 
-    private HeightAdvice(
-            Keywork keywork, Air air, ShopRules rules, Map<String, Double> frontMm, List<NoteTuning> notes) {
+    private HeightAdvice(Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes) {
         this.keywork = keywork;
         this.air = air;
         this.rules = rules;
         this.notes = notes;
         cups = keywork.cups().list();
         fingerings = keywork.fingerings().list();
-        this.frontMm = new HashMap<>();
-        cups.forEach(cup -> this.frontMm.put(cup.id(), frontMm.getOrDefault(cup.id(), cup.heightFrontMm())));
+        this.shape = shape;
     }
 
     /**
      * The offer for what was heard.
      *
-     * @param frontMm measured heights at the front edge by cup id; the factory's where none was measured
+     * @param shape the horn with its heights, as far as they were measured
      * @param notes what was heard; each fingering at most once
      */
     public static HeightOffer offer(
-            Keywork keywork, Air air, ShopRules rules, Map<String, Double> frontMm, List<NoteTuning> notes) {
-        return new HeightAdvice(keywork, air, rules, frontMm, notes).offer();
+            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes) {
+        double common = median(notes.stream().mapToDouble(NoteTuning::cents).toArray());
+        return offer(keywork, air, rules, shape, notes, common);
     }
 
-    private HeightOffer offer() {
+    /** The same with what all notes share already told apart. */
+    static HeightOffer offer(
+            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes, double common) {
+        return new HeightAdvice(keywork, air, rules, shape, notes).offer(common);
+    }
+
+    private HeightOffer offer(double common) {
         double band = rules.value(BAND);
-        HeightEffects effects = HeightEffects.of(keywork, air, frontMm);
-        double common = median(notes.stream().mapToDouble(NoteTuning::cents).toArray());
+        HeightEffects effects = HeightEffects.of(keywork, air, shape);
         double[] cents =
                 notes.stream().mapToDouble(note -> note.cents() - common).toArray();
-        double[][] perMm = new double[notes.size()][];
-        for (int i = 0; i < perMm.length; i++) {
-            perMm[i] = effects.perMm()[index(notes.get(i))];
-        }
+        double[][] perMm = slopes(effects);
         double[] change = new HeightSearch(cents, perMm, room(true), room(false), band).smallest();
+        if (java.util.Arrays.stream(change).anyMatch(mm -> mm != 0)) {
+            perMm = chords(perMm, slopes(HeightEffects.of(keywork, air, changed(change))), change);
+            change = new HeightSearch(cents, perMm, room(true), room(false), band).smallest();
+        }
         double[] after = after(cents, change, effects);
         return new HeightOffer(common, changes(cents, after, perMm, change, band), left(after, band));
     }
 
     private double height(Cup cup) {
-        return frontMm.getOrDefault(cup.id(), cup.heightFrontMm());
+        return shape.frontMm(cup);
     }
 
     private int index(NoteTuning note) {
@@ -78,6 +83,30 @@ public final class HeightAdvice {
             }
         }
         throw new IllegalArgumentException("this horn has no fingering " + note.fingering());
+    }
+
+    /** Cents per mm by note played and cup. */
+    private double[][] slopes(HeightEffects effects) {
+        return notes.stream().map(note -> effects.perMm()[index(note)]).toArray(double[][]::new);
+    }
+
+    /** A pad gains less the higher it stands: over a change counts the mean of the slopes at both its ends. */
+    private static double[][] chords(double[][] here, double[][] there, double[] change) {
+        double[][] chords = new double[here.length][change.length];
+        for (int note = 0; note < here.length; note++) {
+            for (int cup = 0; cup < change.length; cup++) {
+                chords[note][cup] = change[cup] == 0 ? here[note][cup] : (here[note][cup] + there[note][cup]) / 2;
+            }
+        }
+        return chords;
+    }
+
+    private HornShape changed(double[] change) {
+        Map<String, Double> changed = new HashMap<>(shape.frontMm());
+        for (int i = 0; i < change.length; i++) {
+            changed.put(cups.get(i).id(), height(cups.get(i)) + change[i]);
+        }
+        return shape.withHeights(changed);
     }
 
     /** How far each cup may go down or up inside the shop's band for it; a cup without a band stays. */
@@ -98,11 +127,7 @@ public final class HeightAdvice {
 
     /** Cents with the changes made, by the air column itself rather than by straight lines. */
     private double[] after(double[] cents, double[] change, HeightEffects before) {
-        Map<String, Double> changed = new HashMap<>(frontMm);
-        for (int i = 0; i < change.length; i++) {
-            changed.merge(cups.get(i).id(), change[i], Double::sum);
-        }
-        double[] now = HeightEffects.frequencies(keywork, air, changed);
+        double[] now = HeightEffects.frequencies(keywork, air, changed(change));
         double[] after = new double[cents.length];
         for (int i = 0; i < after.length; i++) {
             int fingering = index(notes.get(i));

@@ -9,7 +9,6 @@ import hornwright.engines.air.AirResult;
 import hornwright.engines.air.AirResult.Peak;
 import hornwright.engines.air.AirResult.Sensitivity;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Cents per millimetre at the front edge, for every note and every cup that stands open for it.
@@ -18,26 +17,24 @@ import java.util.Map;
  * @param frequencies of the sounding resonance, Hz; NaN where there is none
  */
 public record HeightEffects(double[][] perMm, double[] frequencies) {
-    /** Reckons them at given heights, millimetres at the front edge by cup id; the factory's for the rest. */
-    public static HeightEffects of(Keywork keywork, Air air, Map<String, Double> frontMm) {
-        AirResult result = AirColumn.reckon(asked(
-                HornAir.at(keywork, air, cup -> frontMm.getOrDefault(cup.id(), cup.heightFrontMm())), true));
+    /** Reckons them at the heights of a horn, as far as it is known. */
+    public static HeightEffects of(Keywork keywork, Air air, HornShape shape) {
+        AirResult result = AirColumn.reckon(asked(HornAir.of(keywork, air, shape), true));
         List<Cup> cups = keywork.cups().list();
         double[][] perMm = new double[result.fingerings().size()][cups.size()];
         for (int i = 0; i < perMm.length; i++) {
             for (Sensitivity s : result.fingerings().get(i).sensitivities()) {
                 Cup cup = cups.get(s.hole());
-                double centre = HornAir.centrePerFront(cup, keywork.holeOf(cup));
+                double centre = shape.centrePerFront(cup, keywork.holeOf(cup));
                 perMm[i][s.hole()] = s.centsPerMetre() / 1e3 * centre;
             }
         }
         return new HeightEffects(perMm, frequencies(result));
     }
 
-    /** Sounding frequencies at given heights. */
-    static double[] frequencies(Keywork keywork, Air air, Map<String, Double> frontMm) {
-        AirInput input = HornAir.at(keywork, air, cup -> frontMm.getOrDefault(cup.id(), cup.heightFrontMm()));
-        return frequencies(AirColumn.reckon(asked(input, false)));
+    /** Sounding frequencies of a horn, as far as it is known. */
+    public static double[] frequencies(Keywork keywork, Air air, HornShape shape) {
+        return frequencies(AirColumn.reckon(asked(HornAir.of(keywork, air, shape), false)));
     }
 
     static double[] frequencies(AirResult result) {

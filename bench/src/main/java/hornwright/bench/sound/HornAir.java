@@ -13,7 +13,6 @@ import hornwright.engines.air.AirInput.Hole;
 import hornwright.engines.air.AirInput.Mouthpiece;
 import hornwright.engines.air.AirInput.Pad;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** The air column of a keywork: holes and fingerings in the order of the keywork, heights at the cup centre. */
 public final class HornAir {
@@ -21,20 +20,20 @@ public final class HornAir {
 
     /** With every pad at its factory height; heights and all else as the pattern says. */
     public static AirInput asBuilt(Keywork keywork, Air air) {
-        return at(keywork, air, cup -> cup.heightFrontMm());
+        return of(keywork, air, HornShape.PATTERN);
     }
 
-    /** With pads at given heights, millimetres at the front edge. */
-    public static AirInput at(Keywork keywork, Air air, ToDoubleFunction<Cup> frontMm) {
+    /** As far as one horn is known, else as the pattern says. */
+    public static AirInput of(Keywork keywork, Air air, HornShape shape) {
         List<BorePoint> bore = keywork.tube().bore().stream()
                 .map(point -> new BorePoint(point.atMm() / 1e3, point.diameterMm() / 2e3))
                 .toList();
-        return new AirInput(
+        AirInput horn = new AirInput(
                 air,
                 bore,
                 new Mouthpiece.Cavity(keywork.tube().mouthpieceVolumeMm3() * 1e-9),
                 new Bell(End.UNFLANGED, 0),
-                keywork.cups().stream().map(cup -> hole(keywork, cup, frontMm)).toList(),
+                keywork.cups().stream().map(cup -> hole(keywork, cup, shape)).toList(),
                 keywork.fingerings().stream().map(f -> fingering(keywork, f)).toList(),
                 List.of(),
                 true,
@@ -42,19 +41,16 @@ public final class HornAir {
                 3,
                 false,
                 null);
+        BoreFit fit = shape.fit();
+        return fit == null ? horn : fit.on(horn);
     }
 
-    private static Hole hole(Keywork keywork, Cup cup, ToDoubleFunction<Cup> frontMm) {
+    private static Hole hole(Keywork keywork, Cup cup, HornShape shape) {
         ToneHole hole = keywork.holeOf(cup);
-        double height = frontMm.applyAsDouble(cup) * centrePerFront(cup, hole);
+        double height = shape.frontMm(cup) * shape.centrePerFront(cup, hole);
         Pad pad = new Pad(cup.pad().diameterMm() / 2e3, height / 1e3, cup.seatDepthMm() / 1e3);
         return new Hole(
-                hole.at().atMm() / 1e3, hole.diameterMm() / 2e3, hole.chimneyMm() / 1e3, hole.rimWallMm() / 1e3, pad);
-    }
-
-    /** Opening at the cup centre over that at the front edge. */
-    static double centrePerFront(Cup cup, ToneHole hole) {
-        return cup.armMm() / (cup.armMm() + hole.radiusMm());
+                hole.at().atMm() / 1e3, shape.holeMm(hole) / 2e3, hole.chimneyMm() / 1e3, hole.rimWallMm() / 1e3, pad);
     }
 
     private static AirInput.Fingering fingering(Keywork keywork, Fingering fingering) {

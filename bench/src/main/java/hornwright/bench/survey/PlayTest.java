@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param id stable in the job, such as {@code p.k3f9q2x0a}
  * @param heardBy how the notes came in
  * @param notes every playing of a note, in the order they were played; a note may come more than once
+ * @param leftOut what was heard and not taken, a sentence each
  * @param answers how notes answer in the player's words, by fingering
  * @param who initials of who played; empty when not said
  * @param when when it was played; null when not said
@@ -24,12 +25,14 @@ public record PlayTest(
         Conditions conditions,
         HeardBy heardBy,
         List<Playing> notes,
+        List<String> leftOut,
         Map<String, Symptom> answers,
         String who,
         @Nullable Instant when,
         Stage stage) {
     public PlayTest {
         notes = List.copyOf(notes);
+        leftOut = List.copyOf(leftOut);
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
     }
 

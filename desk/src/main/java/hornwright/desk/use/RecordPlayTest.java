@@ -24,6 +24,7 @@ public record RecordPlayTest(Shop shop) {
             Conditions conditions,
             HeardBy heardBy,
             List<Playing> notes,
+            List<String> leftOut,
             Map<String, Symptom> answers,
             @Nullable Stage stage) {}
 
@@ -37,6 +38,7 @@ public record RecordPlayTest(Shop shop) {
                 heard.conditions(),
                 heard.heardBy(),
                 heard.notes(),
+                heard.leftOut(),
                 heard.answers(),
                 "",
                 null,

@@ -12,6 +12,7 @@ import hornwright.bench.sound.HeightOffer;
 import hornwright.bench.sound.HeightOffer.Change;
 import hornwright.bench.sound.HeightOffer.Effect;
 import hornwright.bench.sound.HeightOffer.Step;
+import hornwright.bench.sound.HornShape;
 import hornwright.bench.sound.NoteTuning;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import hornwright.engines.air.Air;
@@ -39,8 +40,8 @@ class HeightAdviceTest {
 
     /** What a tuner shows for a horn at these heights, were the factory's own in tune. */
     private List<NoteTuning> heard(Map<String, Double> heights, double common) {
-        double[] right = HeightEffects.of(keywork, AIR, factory()).frequencies();
-        double[] now = HeightEffects.of(keywork, AIR, heights).frequencies();
+        double[] right = HeightEffects.of(keywork, AIR, HornShape.at(factory())).frequencies();
+        double[] now = HeightEffects.of(keywork, AIR, HornShape.at(heights)).frequencies();
         List<NoteTuning> notes = new ArrayList<>();
         for (int i = 0; i < right.length; i++) {
             double cents = 1200 * Math.log(now[i] / right[i]) / Math.log(2);
@@ -53,7 +54,7 @@ class HeightAdviceTest {
     void a_cup_that_stands_too_low_is_offered_back_up_and_nothing_else() {
         Map<String, Double> heights = factory();
         heights.merge("cup.g-sharp", -2.2, Double::sum);
-        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, heights, heard(heights, 7));
+        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, HornShape.at(heights), heard(heights, 7));
         assertThat(offer.common()).isCloseTo(7, within(1.0));
         assertThat(offer.changes()).extracting(Change::cup).containsExactly("cup.g-sharp");
         assertThat(offer.changes().getFirst().toFrontMm())
@@ -64,7 +65,7 @@ class HeightAdviceTest {
 
     @Test
     void a_horn_in_tune_is_offered_nothing() {
-        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, factory(), heard(factory(), -12));
+        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, HornShape.at(factory()), heard(factory(), -12));
         assertThat(offer.common()).isCloseTo(-12, within(1e-6));
         assertThat(offer.changes()).isEmpty();
         assertThat(offer.left()).isEmpty();
@@ -74,7 +75,7 @@ class HeightAdviceTest {
     void a_note_with_every_hole_shut_is_sent_up_the_ladder_and_no_height_is_moved_for_it() {
         List<NoteTuning> notes = new ArrayList<>(heard(factory(), 0));
         notes.set(0, new NoteTuning("note.b-flat-3", -25, 1));
-        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, factory(), notes);
+        HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, HornShape.at(factory()), notes);
         assertThat(offer.changes()).isEmpty();
         assertThat(offer.left()).singleElement().satisfies(left -> {
             assertThat(left.fingering()).isEqualTo("note.b-flat-3");
@@ -84,7 +85,7 @@ class HeightAdviceTest {
 
     @Test
     void the_height_of_low_c_moves_both_registers_of_d_the_same_way() {
-        HeightEffects effects = HeightEffects.of(keywork, AIR, factory());
+        HeightEffects effects = HeightEffects.of(keywork, AIR, HornShape.at(factory()));
         List<String> cups = keywork.cups().stream().map(Cup::id).toList();
         int lowC = cups.indexOf("cup.low-c");
         assertThat(effects.perMm()[index("note.d-4")][lowC]).isGreaterThan(0.5);
@@ -105,7 +106,7 @@ class HeightAdviceTest {
             List<NoteTuning> notes = heard(factory(), 0).stream()
                     .map(note -> new NoteTuning(note.fingering(), 5 * dice.nextGaussian(), 1))
                     .toList();
-            HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, factory(), notes);
+            HeightOffer offer = HeightAdvice.offer(keywork, AIR, rules, HornShape.at(factory()), notes);
             Set<String> told = new HashSet<>();
             for (Change change : offer.changes()) {
                 String hole = keywork.cups().get(change.cup()).hole();

@@ -3,6 +3,7 @@ package hornwright.desk.sound;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.sound.HornAir;
+import hornwright.bench.sound.HornShape;
 import hornwright.bench.survey.Symptom;
 import hornwright.engines.air.Air;
 import hornwright.engines.air.AirColumn;
@@ -33,7 +34,7 @@ record VirtualHorn(String cup, double leakMm, Map<String, Symptom> symptoms) {
         }
         int leaky = dice.nextInt(keywork.cups().list().size());
         double diameter = 0.3 + 0.7 * dice.nextDouble();
-        AirInput sound = brief(HornAir.at(keywork, air, cup -> heights.get(cup.id())));
+        AirInput sound = brief(HornAir.of(keywork, air, HornShape.at(heights)));
         double at = sound.holes().get(leaky).at();
         double[] whole = magnitudes(sound);
         double[] leaking = magnitudes(sound.withLeaks(List.of(new Leak(at, diameter / 2e3, 0.8e-3))));

@@ -47,6 +47,11 @@ public final class WavFile {
         return out.array();
     }
 
+    /** Mono of 16 bits. */
+    public static byte[] of(int rate, double[] sound) {
+        return of(Sort.PCM, 16, 1, rate, sound.length, i -> sound[i]);
+    }
+
     private static ByteBuffer tag(ByteBuffer out, String tag) {
         return out.put(tag.getBytes(StandardCharsets.ISO_8859_1));
     }

@@ -40,6 +40,7 @@ final class RecordPlayTestTest {
                 new Conditions("the owner's", "cane 2½", 17.0, 21.5, 442),
                 HeardBy.TYPED,
                 List.of(new Playing(fingering, cents, null)),
+                List.of(),
                 Map.of("note.b-flat-3", Symptom.STUFFY),
                 Stage.ARRIVAL);
     }

@@ -144,6 +144,12 @@ public record AirInput(
                 air, bore, mouthpiece, bell, holes, fingerings, other, losses, interaction, modes, sensitivity, curve);
     }
 
+    /** The same horn asked for other fingerings. */
+    public AirInput withFingerings(List<Fingering> other) {
+        return new AirInput(
+                air, bore, mouthpiece, bell, holes, other, leaks, losses, interaction, modes, sensitivity, curve);
+    }
+
     /** The same horn with another mouthpiece. */
     public AirInput withMouthpiece(Mouthpiece other) {
         return new AirInput(

@@ -1,0 +1,114 @@
+package hornwright.bench.sound;
+
+import hornwright.bench.horn.Cup;
+import hornwright.bench.plan.Because;
+import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.Reasons;
+import hornwright.bench.plan.measured.CupGeometry;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** How far the cups stood open when the horn was played, and how far they shall. Millimetres at the front edge. */
+final class Openings {
+    /** A decision this close to where the cup stands changes nothing. */
+    private static final double SAME_MM = 0.05;
+
+    private final SoundQuestion ask;
+    private final Reasons reasons;
+    private final Map<String, PlannedNumber> then = new LinkedHashMap<>();
+    private int measured;
+
+    Openings(SoundQuestion ask, Reasons reasons) {
+        this.ask = ask;
+        this.reasons = reasons;
+        ask.keywork().cups().forEach(cup -> then.put(cup.id(), stood(cup)));
+    }
+
+    /** As the cup stood in the play test. */
+    PlannedNumber from(Cup cup) {
+        return java.util.Objects.requireNonNull(then.get(cup.id()));
+    }
+
+    /** A height that is aimed at: no surer than the gauge it is set with. */
+    PlannedNumber set(Cup cup, double mm) {
+        double wedge = ask.rules().value("u.wedge_mm");
+        Because.Leaf leaf = new Because.BenchJudgement(
+                "sound/set/" + cup.id(), "a height aimed at; its ± is that of the gauge it is set with");
+        return reasons.leaf(leaf, mm, "mm", wedge);
+    }
+
+    /** The horn as it was played. */
+    HornShape shape() {
+        Map<String, Double> heights = new HashMap<>();
+        then.forEach((cup, number) -> heights.put(cup, number.value()));
+        return new HornShape(heights, means(ReadingKind.HOLE), means(ReadingKind.AXIS_TO_CENTRE), null);
+    }
+
+    SoundAnswer.Known known() {
+        return new SoundAnswer.Known(
+                measured,
+                means(ReadingKind.HOLE).size(),
+                means(ReadingKind.AXIS_TO_CENTRE).size(),
+                ask.keywork().cups().size());
+    }
+
+    /** Heights a person settled that were not yet made when the horn was played, by cup. */
+    Map<String, Decision.Height> accepted() {
+        Map<String, Decision.Height> accepted = new LinkedHashMap<>();
+        if (ask.heightsAreSet()) {
+            return accepted;
+        }
+        for (Decision decision : ask.decisions()) {
+            if (decision instanceof Decision.Height height
+                    && ask.keywork().cups().contains(height.cup())) {
+                double from = from(ask.keywork().cups().get(height.cup())).value();
+                if (Math.abs(height.frontMm() - from) > SAME_MM) {
+                    accepted.put(height.cup(), height);
+                }
+            }
+        }
+        return accepted;
+    }
+
+    private PlannedNumber stood(Cup cup) {
+        String pad = "pad." + cup.hole();
+        boolean set = ask.heightsAreSet();
+        Optional<PlannedNumber> read = ask.plan().number(pad, set ? NumberName.HEIGHT_NOW : NumberName.HEIGHT_BEFORE);
+        if (read.isPresent()) {
+            measured++;
+            return read.get();
+        }
+        if (set && ask.plan().number(pad, NumberName.HEIGHT_TARGET).isPresent()) {
+            return set(
+                    cup, ask.plan().number(pad, NumberName.HEIGHT_TARGET).get().value());
+        }
+        return CupGeometry.pattern(
+                reasons,
+                ask.rules(),
+                ask.keywork(),
+                "front height " + cup.hole(),
+                cup.heightFrontMm(),
+                "height.from-pattern_mm");
+    }
+
+    private Map<String, Double> means(ReadingKind kind) {
+        Map<String, double[]> sums = new HashMap<>();
+        for (Reading reading : ask.readings()) {
+            if (reading.kind() == kind && reading.observed() instanceof Observed.Amount amount && amount.value() > 0) {
+                double[] sum = sums.computeIfAbsent(reading.of(), none -> new double[2]);
+                sum[0] += amount.value();
+                sum[1]++;
+            }
+        }
+        Map<String, Double> means = new HashMap<>();
+        sums.forEach((of, sum) -> means.put(of, sum[0] / sum[1]));
+        return means;
+    }
+}
