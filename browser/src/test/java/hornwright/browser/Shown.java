@@ -34,6 +34,7 @@ record Shown(Program program, String horn) {
                 new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),
                 new PageOf("trays", horn + "/trays?key=bis"),
+                new PageOf("handover", horn + "/handover"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("stock", "/stock"),
                 new PageOf("rules", "/rules"),

@@ -30,6 +30,15 @@ public record Readings(List<Reading> current, List<Reading> former) {
                 .toList();
     }
 
+    /** Whether it was measured again once the horn had left that stage. */
+    public boolean measuredAfter(
+            hornwright.bench.survey.Stage stage, hornwright.bench.survey.ReadingKind kind, String of) {
+        return current.stream()
+                .anyMatch(reading -> reading.kind() == kind
+                        && reading.of().equals(of)
+                        && reading.stage().compareTo(stage) > 0);
+    }
+
     /** With one more reading; of the same stage it corrects the one before it, of a later stage it follows it. */
     Readings taken(Reading fresh) {
         List<Reading> standing = new ArrayList<>();

@@ -1,5 +1,6 @@
 package hornwright.bench.survey;
 
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /** What a person settled; it outranks every proposal of the plan. */
@@ -15,6 +16,8 @@ public sealed interface Decision {
                 treat.treatment().word() + (treat.material() == null ? "" : " with " + treat.material());
             case Height height -> height.frontMm() + " mm at the front";
             case PadThickness thickness -> thickness.thicknessMm() + " mm";
+            case HandedOver handed ->
+                "from edit %d, to be looked at again on %s".formatted(handed.edit(), handed.recheck());
         };
     }
 
@@ -25,6 +28,7 @@ public sealed interface Decision {
             case Treat treat -> "treat." + treat.place();
             case Height height -> "height." + height.cup();
             case PadThickness thickness -> "pad-thickness." + thickness.cup();
+            case HandedOver handed -> "hand-over";
         };
     }
 
@@ -40,4 +44,18 @@ public sealed interface Decision {
 
     /** Which stocked pad thickness a cup shall get. */
     record PadThickness(String cup, double thicknessMm, String why) implements Decision {}
+
+    /**
+     * The horn went back. It settles nothing of the plan; it says which edit the owner's paper was made from, so that the
+     * horn as it was signed can be set beside the horn as it is.
+     *
+     * @param edit the last edit the paper knew of
+     * @param paper name of the paper in the store, the SHA-256 of its bytes
+     * @param recheck the day it is looked at again, "2026-12-25"
+     */
+    record HandedOver(long edit, String paper, String recheck, String why) implements Decision {
+        public HandedOver {
+            LocalDate.parse(recheck);
+        }
+    }
 }

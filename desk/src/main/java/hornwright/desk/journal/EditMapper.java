@@ -87,7 +87,8 @@ final class EditMapper {
         @JsonSubTypes.Type(value = Decision.Use.class, name = "use"),
         @JsonSubTypes.Type(value = Decision.Treat.class, name = "treatment"),
         @JsonSubTypes.Type(value = Decision.Height.class, name = "height"),
-        @JsonSubTypes.Type(value = Decision.PadThickness.class, name = "pad thickness")
+        @JsonSubTypes.Type(value = Decision.PadThickness.class, name = "pad thickness"),
+        @JsonSubTypes.Type(value = Decision.HandedOver.class, name = "hand-over")
     })
     private interface Decisions {}
 

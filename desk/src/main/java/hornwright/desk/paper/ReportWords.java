@@ -28,14 +28,14 @@ import java.util.stream.Collectors;
  * imperfect, what it takes.
  */
 public final class ReportWords {
-    private static final Set<Treatment> STAYS = EnumSet.of(Treatment.KEEP, Treatment.CLEAN, Treatment.REFIT);
+    static final Set<Treatment> STAYS = EnumSet.of(Treatment.KEEP, Treatment.CLEAN, Treatment.REFIT);
     private static final int ASKED = 6;
     private static final double PICTURE_MM = 92;
 
     private final Keywork keywork;
     private final Plan plan;
 
-    private ReportWords(Keywork keywork, Plan plan) {
+    ReportWords(Keywork keywork, Plan plan) {
         this.keywork = keywork;
         this.plan = plan;
     }
@@ -63,7 +63,7 @@ public final class ReportWords {
     }
 
     /** The horn without its words, small. */
-    private Figure picture() {
+    Figure picture() {
         Showing asItWillBe = place -> {
             String material = plan.place(place.id()).material();
             return new Showing.Shown(material == null ? place.asBuilt().material() : material, Standing.AS_BUILT);
@@ -83,11 +83,11 @@ public final class ReportWords {
                         open == 0 ? "" : ", and %d are still to be looked at".formatted(open));
     }
 
-    private long count(Predicate<PlannedPlace> test) {
+    long count(Predicate<PlannedPlace> test) {
         return plan.places().stream().filter(test).count();
     }
 
-    private Section stays() {
+    Section stays() {
         List<Item> items = items(place -> STAYS.contains(place.treatment()) && !unseen(place));
         String unseen =
                 Alike.kinds(keywork, plan.places().list(), place -> STAYS.contains(place.treatment()) && unseen(place));
@@ -114,7 +114,7 @@ public final class ReportWords {
         return place.found() == null;
     }
 
-    private List<Item> items(Predicate<PlannedPlace> test) {
+    List<Item> items(Predicate<PlannedPlace> test) {
         return Alike.of(keywork, plan.places().list(), test, ReportWords::reason).stream()
                 .map(alike -> {
                     String which = alike.which(keywork);
@@ -161,7 +161,7 @@ public final class ReportWords {
     }
 
     /** What stays although it is not as new, and what the horn will not lose by this work. */
-    private Section imperfect() {
+    Section imperfect() {
         List<Item> items = new ArrayList<>();
         Alike.of(
                         keywork,

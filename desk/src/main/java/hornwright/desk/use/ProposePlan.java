@@ -4,7 +4,10 @@ import hornwright.bench.job.Job;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Planner;
+import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,12 +39,29 @@ public final class ProposePlan {
 
     /** What the plan would be with one more reading; nothing is kept or remembered. */
     public Plan ifRead(Job job, Reading reading) {
-        List<Reading> readings = new ArrayList<>(job.readings().current());
+        List<Reading> readings = new ArrayList<>(measured(job));
         readings.removeIf(other -> other.kind() == reading.kind()
                 && other.of().equals(reading.of())
-                && other.point().equals(reading.point()));
+                && other.point().equals(reading.point())
+                && other.stage() == reading.stage());
         readings.add(reading);
         return Planner.plan(inputs(job).withReadings(readings));
+    }
+
+    /** What counts now, after the heights that were taken before strip-down and have been measured again since. */
+    private static List<Reading> measured(Job job) {
+        List<Reading> readings = new ArrayList<>(job.readings().former().stream()
+                .filter(reading -> reading.kind() == ReadingKind.FRONT_HEIGHT && reading.stage() == Stage.ARRIVAL)
+                .toList());
+        readings.addAll(job.readings().current());
+        return readings;
+    }
+
+    /** That it was handed over changes nothing of what is planned. */
+    private static List<Decision> settled(Job job) {
+        return job.decisions().values().stream()
+                .filter(decision -> !(decision instanceof Decision.HandedOver))
+                .toList();
     }
 
     public PlanInputs inputs(Job job) {
@@ -50,10 +70,10 @@ public final class ProposePlan {
                 job.identity().serial(),
                 job.agreedUse().orElse(null),
                 job.stage(),
-                job.readings().current(),
+                measured(job),
                 job.findings().places(),
                 job.findings().groups(),
-                List.copyOf(job.decisions().values()),
+                settled(job),
                 job.work(),
                 asBuilt.of(job.identity()),
                 shop.stock().state(),

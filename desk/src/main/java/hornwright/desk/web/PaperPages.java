@@ -1,13 +1,9 @@
 package hornwright.desk.web;
 
 import hornwright.desk.paper.BenchPaper;
-import hornwright.desk.paper.PaperSize;
-import hornwright.desk.paper.SheetHead;
-import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.OnBench;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.util.stream.Stream;
 
 /** The papers of a horn, made from its plan as it stands when they are asked for. */
@@ -28,15 +24,9 @@ final class PaperPages {
                 .filter(one -> one.fileName().equals(context.pathParam("sheet")))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("There is no such paper."));
-        String line = desk.shop().house().state().name() + " · " + Clocks.day(Instant.now());
-        byte[] pdf = paper.of(bench.keywork(), bench.plan(), new SheetHead(bench.name(), line), size(context));
+        byte[] pdf = paper.of(bench.keywork(), bench.plan(), SheetHeads.of(desk, bench), SheetHeads.size(context));
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"");
         context.result(pdf);
-    }
-
-    private static PaperSize size(Context context) {
-        String asked = context.queryParam("size");
-        return asked != null && asked.equals("letter") ? PaperSize.LETTER : PaperSize.A4;
     }
 }

@@ -20,7 +20,9 @@ enum Sheet {
     PLAN(Bay.PLAN, "plan", "Sizes"),
 
     WORK(Bay.WORK, "work", "Steps"),
-    TRAYS(Bay.WORK, "trays", "Off and on");
+    TRAYS(Bay.WORK, "trays", "Off and on"),
+
+    HANDOVER(Bay.HANDOVER, "handover", "Hand-over");
 
     private final Bay bay;
     private final String page;

@@ -34,6 +34,7 @@ public final class Site {
                 new PlanPages(desk)::routes,
                 new PaperPages(desk)::routes,
                 new WorkPages(desk)::routes,
+                new HandOverPages(desk)::routes,
                 new HistoryPages(desk)::routes,
                 new StockPages(desk)::routes,
                 new RulesPages(desk)::routes);

@@ -45,7 +45,8 @@ final class Tray {
             case PLAN -> sized(bench);
             case WORK -> worked(bench);
             case ARRIVAL -> ArrivalRows.taken(bench).replace("taken", "photographs");
-            case SOUND, HANDOVER -> "";
+            case HANDOVER -> bench.job().decisions().containsKey("hand-over") ? "handed over" : "not yet";
+            case SOUND -> "";
         };
     }
 

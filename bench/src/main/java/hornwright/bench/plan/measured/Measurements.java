@@ -18,7 +18,7 @@ public final class Measurements {
 
     private final Map<Topic, List<Reading>> fresh = new LinkedHashMap<>();
     private final Map<Topic, List<Reading>> baseline = new LinkedHashMap<>();
-    private final List<StaleReading> stale = new ArrayList<>();
+    private final Map<Reading, String> stale = new LinkedHashMap<>();
 
     private Measurements() {}
 
@@ -30,11 +30,10 @@ public final class Measurements {
             if (reading.stage() == Stage.ARRIVAL) {
                 add(all.baseline, topic, reading);
             }
+            all.stale.keySet().removeIf(earlier -> replaces(reading, earlier));
             freshness
                     .whyStale(reading)
-                    .ifPresentOrElse(
-                            why -> all.stale.add(new StaleReading(reading.id(), why)),
-                            () -> add(all.fresh, topic, reading));
+                    .ifPresentOrElse(why -> all.stale.put(reading, why), () -> add(all.fresh, topic, reading));
         }
         return all;
     }
@@ -64,14 +63,23 @@ public final class Measurements {
     }
 
     public List<StaleReading> stale() {
-        return List.copyOf(stale);
+        return stale.entrySet().stream()
+                .map(entry -> new StaleReading(entry.getKey().id(), entry.getValue()))
+                .toList();
     }
 
     /** A later reading at the same point takes the place of the one before, unless both repeat one series. */
     private static void add(Map<Topic, List<Reading>> topics, Topic topic, Reading reading) {
         List<Reading> there = topics.computeIfAbsent(topic, none -> new ArrayList<>());
-        there.removeIf(earlier -> earlier.point().equals(reading.point()) && !sameSeries(earlier, reading));
+        there.removeIf(earlier -> replaces(reading, earlier));
         there.add(reading);
+    }
+
+    private static boolean replaces(Reading later, Reading earlier) {
+        return earlier.kind() == later.kind()
+                && earlier.of().equals(later.of())
+                && earlier.point().equals(later.point())
+                && !sameSeries(earlier, later);
     }
 
     private static boolean sameSeries(Reading earlier, Reading later) {

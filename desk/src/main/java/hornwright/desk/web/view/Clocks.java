@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -27,5 +28,9 @@ public final class Clocks {
 
     public static String day(Instant at) {
         return DAY.withZone(ZoneId.systemDefault()).format(at);
+    }
+
+    public static String day(LocalDate date) {
+        return DAY.format(date);
     }
 }
