@@ -151,12 +151,19 @@ public final class Assembly {
         return open;
     }
 
+    /** Each set starts where it stands without errors, moved by what this draw's errors did under the set before it. */
     private double largestGap(Balance balance, double[] rotation, boolean[] stood) {
         double largest = Double.NEGATIVE_INFINITY;
+        double[] moved = new double[rotation.length];
         for (Pressed set : sets) {
-            System.arraycopy(set.start, 0, rotation, 0, rotation.length);
+            for (int key = 0; key < rotation.length; key++) {
+                rotation[key] = set.start[key] + moved[key];
+            }
             for (int island : set.islands) {
                 balance.settle(island, set.torque, rotation);
+            }
+            for (int key = 0; key < rotation.length; key++) {
+                moved[key] = rotation[key] - set.start[key];
             }
             for (int cup : set.cups) {
                 double gap = balance.contacts().gap(cup, rotation);
