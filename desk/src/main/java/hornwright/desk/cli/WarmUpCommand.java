@@ -1,5 +1,6 @@
 package hornwright.desk.cli;
 
+import hornwright.desk.journal.SqliteLibrary;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -16,7 +17,9 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** {@code warm-up}: opens a demo shop that is thrown away and walks its pages, so that the start-up cache learns them. */
 @Command(name = "warm-up", hidden = true, description = "Walks the pages of a throw-away demo shop, then ends.")
@@ -26,12 +29,18 @@ final class WarmUpCommand implements Callable<Integer> {
 
     private final Pages pages;
 
+    @Option(names = "--library", paramLabel = "DIR", description = "unpacks the library of the database there first")
+    private @Nullable Path library;
+
     WarmUpCommand(Pages pages) {
         this.pages = pages;
     }
 
     @Override
     public Integer call() throws IOException, InterruptedException, Pages.CannotServe {
+        if (library != null) {
+            SqliteLibrary.unpackInto(library);
+        }
         Path folder = Files.createTempDirectory("hornwright-warm-up");
         try (Pages.Running running = pages.start(new Pages.Request(0, folder, null, Pages.Filling.DEMO));
                 HttpClient client = HttpClient.newHttpClient()) {

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The plan of a job as everything stands now. One plan a job is remembered, and made again when its inputs change. */
+/**
+ * The plan of a job as everything stands now. One plan a job is remembered, made
+ * again when its inputs change, and made once however many ask for it at a time.
+ */
 public final class ProposePlan {
     private record Made(PlanInputs inputs, Plan plan) {}
 
@@ -28,13 +31,12 @@ public final class ProposePlan {
 
     public Plan of(Job job) {
         PlanInputs inputs = inputs(job);
-        Made made = last.get(job.id());
-        if (made != null && made.inputs().equals(inputs)) {
-            return made.plan();
-        }
-        Plan plan = Planner.plan(inputs);
-        last.put(job.id(), new Made(inputs, plan));
-        return plan;
+        return last.compute(
+                        job.id(),
+                        (id, made) -> made != null && made.inputs().equals(inputs)
+                                ? made
+                                : new Made(inputs, Planner.plan(inputs)))
+                .plan();
     }
 
     /** What the plan would be with one more reading; nothing is kept or remembered. */
