@@ -10,7 +10,7 @@ public final class Main {
 
     public static void main(String[] args) {
         if (args.length == 0 || args[0].equals("serve")) {
-            Ahead.open();
+            Ahead.loadDatabase();
         }
         int code = Hornwright.run(Streams.system(), RunningShop::start, args);
         System.out.flush();

@@ -22,9 +22,7 @@ final class RunningShop implements Pages.Running {
     static RunningShop start(Pages.Request request) throws Pages.CannotServe {
         Shop shop = open(request);
         try {
-            Site site = new Site(shop);
-            site.reckonAhead();
-            WebServer server = WebServer.start(site, request.port());
+            WebServer server = WebServer.start(new Site(shop), request.port());
             shop.tellAddress(server.address());
             return new RunningShop(shop, server);
         } catch (PortTaken taken) {

@@ -106,6 +106,11 @@ public final class Journal {
         return database.reader().withHandle(Rows::lastOfJobs);
     }
 
+    /** The position of the newest entry that belongs to no job, 0 when there is none. */
+    public long lastOfShop() {
+        return database.reader().withHandle(Rows::lastOfShop);
+    }
+
     /** Gives every entry by position to {@code each}, as one consistent picture, without holding them all. */
     public void readAll(Consumer<Entry> each) {
         database.reader().useTransaction(handle -> Rows.all(handle, each));

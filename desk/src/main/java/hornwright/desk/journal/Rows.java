@@ -39,6 +39,12 @@ final class Rows {
                 .one();
     }
 
+    static long lastOfShop(Handle handle) {
+        return handle.createQuery("select coalesce(max(position), 0) from journal where stream not like 'job.%'")
+                .mapTo(Long.class)
+                .one();
+    }
+
     static List<Entry> ofStream(Handle handle, StreamName stream, long after) {
         return handle.createQuery(
                         "select " + COLUMNS + " from journal where stream = :stream and seq > :after order by seq")

@@ -16,6 +16,7 @@ public record ShopData(
         Journal journal,
         People people,
         Cards cards,
+        Shown shown,
         Blobs blobs,
         @Nullable DataFolder folder) implements AutoCloseable {
 
@@ -83,6 +84,7 @@ public record ShopData(
                 new Journal(database, clock),
                 new People(database),
                 new Cards(database),
+                new Shown(database),
                 new Blobs(database, content, clock),
                 folder);
     }

@@ -4,6 +4,7 @@ import hornwright.bench.job.Job;
 import hornwright.bench.plan.Plan;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
+import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Form;
 import hornwright.desk.use.Keyworks;
 import hornwright.desk.use.ProposePlan;
@@ -20,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 /** What every page needs at hand: the shop, the plans, the templates and the frame. */
 final class Desk {
     private static final Hand HAND = new Hand("bench", "bench");
+
+    /** As many horns as a shelf shows before one scrolls. */
+    private static final int LIKELY_NEXT = 12;
 
     private final Shop shop;
     private final ProposePlan plans;
@@ -39,6 +43,16 @@ final class Desk {
 
     ProposePlan plans() {
         return plans;
+    }
+
+    /** A piece of a page, rendered. */
+    String text(String template, Object model) {
+        return templates.text(template, model);
+    }
+
+    /** Begins on the plans of the horns most likely to be opened next. */
+    void reckonAhead() {
+        Ahead.reckon(shop, plans, LIKELY_NEXT);
     }
 
     void answer(Context context, String template, Object model) {

@@ -12,6 +12,7 @@ import hornwright.desk.use.Keyworks;
 import hornwright.desk.use.OpenJob;
 import hornwright.desk.use.Saved;
 import hornwright.desk.use.Shelf;
+import hornwright.desk.use.ShelfMemory;
 import hornwright.desk.web.view.Miniature;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
@@ -42,8 +43,10 @@ final class ShelfPages {
                 Objects.requireNonNullElse(context.queryParam("find"), "").strip();
         Shelf shelf = new Shelf(desk.shop());
         List<Card> cards = sought.isEmpty() ? shelf.all() : shelf.find(sought);
-        List<ShelfPage.Stand> stands =
-                cards.stream().map(card -> stand(desk.bench(card.job()), card)).toList();
+        ShelfMemory memory = ShelfMemory.of(desk.shop());
+        List<String> stands = cards.stream()
+                .map(card -> memory.of(card, () -> desk.text("stand", stand(desk.bench(card.job()), card))))
+                .toList();
         desk.answer(
                 context,
                 "shelf",
@@ -52,15 +55,23 @@ final class ShelfPages {
                         lead(sought, stands.size()),
                         sought,
                         stands,
-                        Miniature.of(Keyworks.named(KeyworkFile.SHIPPED.getFirst()), cup -> false),
+                        memory.ofProgram("ghost", () -> desk.text("ghost", ghost())),
                         new ShelfPage.NewHorn(
-                                patterns(pattern),
+                                pattern.isEmpty()
+                                        ? memory.ofProgram("patterns", () -> desk.text("patterns", patterns("")))
+                                        : desk.text("patterns", patterns(pattern)),
                                 uses(Desk.field(context, "use")),
                                 serial,
                                 complaint,
                                 fault,
                                 !fault.isEmpty() || stands.isEmpty(),
                                 Desk.fresh())));
+        memory.keep();
+        desk.reckonAhead();
+    }
+
+    private static Miniature ghost() {
+        return Miniature.of(Keyworks.named(KeyworkFile.SHIPPED.getFirst()), cup -> false);
     }
 
     private static String lead(String sought, int count) {

@@ -1,6 +1,5 @@
 package hornwright.desk.web;
 
-import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Shop;
 import hornwright.desk.web.view.RefusalPage;
 import io.javalin.config.RoutesConfig;
@@ -13,19 +12,11 @@ public final class Site {
     /** Marks a request whose refusal has been written. */
     static final String ANSWERED = "hornwright.answered";
 
-    /** As many horns as the first page shows before one scrolls. */
-    private static final int SHELF = 12;
-
     private final Assets assets = new Assets();
     private final Desk desk;
 
     public Site(Shop shop) {
         this.desk = new Desk(shop, assets, new Templates());
-    }
-
-    /** Begins on what the first page will ask for. */
-    public void reckonAhead() {
-        Ahead.reckon(desk.shop(), desk.plans(), SHELF);
     }
 
     Assets assets() {

@@ -67,6 +67,30 @@ abstract class ShopContract {
     }
 
     @Test
+    void what_the_shelf_showed_is_remembered_until_anything_it_follows_from_changes() {
+        String job = openJob();
+        assertThat(shown(job, "one", "built at noon")).isEqualTo("one");
+        assertThat(shown(job, "two", "built at noon")).isEqualTo("one");
+
+        new WriteNote(shop).write(job, once(1), "job", "a dent under the low C guard");
+        assertThat(shown(job, "three", "built at noon")).as("the horn changed").isEqualTo("three");
+        new PutStock(shop).put(once(0), new StockItem("pad-20-4.5", StockKind.PAD, "leather", 20.0, 4.5, 3, null));
+        assertThat(shown(job, "four", "built at noon")).as("the shop changed").isEqualTo("four");
+        assertThat(shown(job, "five", "built at one")).as("the program changed").isEqualTo("five");
+        assertThat(shown(job, "six", "")).as("nobody knows which program this is").isEqualTo("six");
+        assertThat(shown(job, "seven", "built at one")).isEqualTo("five");
+    }
+
+    private String shown(String job, String made, String program) {
+        ShelfMemory memory = ShelfMemory.of(shop, program);
+        Card card = new Shelf(shop)
+                .all().stream().filter(one -> one.job().equals(job)).findFirst().orElseThrow();
+        String shown = memory.of(card, () -> made);
+        memory.keep();
+        return shown;
+    }
+
+    @Test
     void a_form_sent_twice_opens_one_job_and_keeps_one_reading() {
         Form form = once(0);
         Saved first = new OpenJob(shop).open(form, alto(), new Arrival(null, ""), null);

@@ -2,8 +2,13 @@ package hornwright.desk.web.view;
 
 import java.util.List;
 
-/** The horns in the shop. Question: which one now? */
-public record ShelfPage(Frame frame, String lead, String sought, List<Stand> horns, Miniature ghost, NewHorn form) {
+/**
+ * The horns in the shop. Question: which one now?
+ *
+ * @param horns each {@link Stand} as it was rendered, perhaps in an earlier run
+ * @param ghost the place of the next horn, rendered
+ */
+public record ShelfPage(Frame frame, String lead, String sought, List<String> horns, String ghost, NewHorn form) {
     public ShelfPage {
         horns = List.copyOf(horns);
     }
@@ -19,9 +24,13 @@ public record ShelfPage(Frame frame, String lead, String sought, List<Stand> hor
             String todo,
             Miniature figure) {}
 
-    /** The form that puts a horn on the shelf; only the pattern is required. */
+    /**
+     * The form that puts a horn on the shelf; only the pattern is required.
+     *
+     * @param patterns the choice of patterns, rendered
+     */
     public record NewHorn(
-            List<PlacePanel.Option> patterns,
+            String patterns,
             List<PlacePanel.Option> uses,
             String serial,
             String complaint,
@@ -29,7 +38,6 @@ public record ShelfPage(Frame frame, String lead, String sought, List<Stand> hor
             boolean open,
             String fresh) {
         public NewHorn {
-            patterns = List.copyOf(patterns);
             uses = List.copyOf(uses);
         }
     }
