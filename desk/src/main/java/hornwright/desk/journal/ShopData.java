@@ -18,7 +18,8 @@ public record ShopData(
         Cards cards,
         Shown shown,
         Blobs blobs,
-        @Nullable DataFolder folder) implements AutoCloseable {
+        @Nullable DataFolder folder)
+        implements AutoCloseable {
 
     /** The embedded database and its files; the folder is closed with it. */
     public static ShopData open(DataFolder folder, Clock clock) {

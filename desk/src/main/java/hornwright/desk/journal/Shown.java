@@ -24,8 +24,8 @@ public final class Shown {
         return database.reader()
                 .withHandle(handle -> handle
                         .createQuery("select name, follows, content from shown")
-                        .map((row, context) -> new Piece(
-                                row.getString("name"), row.getString("follows"), row.getString("content")))
+                        .map((row, context) ->
+                                new Piece(row.getString("name"), row.getString("follows"), row.getString("content")))
                         .stream()
                         .collect(Collectors.toMap(Piece::name, piece -> piece)));
     }

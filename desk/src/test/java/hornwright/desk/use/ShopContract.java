@@ -77,7 +77,9 @@ abstract class ShopContract {
         new PutStock(shop).put(once(0), new StockItem("pad-20-4.5", StockKind.PAD, "leather", 20.0, 4.5, 3, null));
         assertThat(shown(job, "four", "built at noon")).as("the shop changed").isEqualTo("four");
         assertThat(shown(job, "five", "built at one")).as("the program changed").isEqualTo("five");
-        assertThat(shown(job, "six", "")).as("nobody knows which program this is").isEqualTo("six");
+        assertThat(shown(job, "six", ""))
+                .as("nobody knows which program this is")
+                .isEqualTo("six");
         assertThat(shown(job, "seven", "built at one")).isEqualTo("five");
     }
 
