@@ -1,12 +1,16 @@
 package hornwright.bench.archive;
 
 import hornwright.bench.horn.Voice;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that is known of one maker's horns. Asked for a serial number it says, place by place, what most probably left
@@ -22,6 +26,12 @@ public record Archive(
         List<Statement> statements,
         List<Resolution> resolutions,
         Map<String, SearchLog> searches) {
+    /** Prior weight of each material in each stretch without a change; see {@link PlaceArchive}. */
+    public static final double PRIOR = PlaceArchive.PRIOR;
+
+    /** Probability of a change after any one horn looked at. */
+    public static final double CHANGE = PlaceArchive.CHANGE;
+
     public Archive {
         witnesses = List.copyOf(witnesses);
         observations = List.copyOf(observations);
@@ -74,21 +84,62 @@ public record Archive(
                 .toList();
     }
 
+    /** How these places went along the serials shown, in their order; a place nobody looked at has an empty course. */
+    public List<Course> courses(Voice voice, SerialRange shown, Collection<String> places) {
+        return byPlace(voice, places).values().stream()
+                .map(place -> place.course(shown))
+                .toList();
+    }
+
+    /** Everything that speaks of one place, looks and statements, each with the strength it has at this serial. */
+    public List<Item> items(Voice voice, String place, long serial) {
+        Map<String, Witness> known = witnesses(voice);
+        List<Item> items = new ArrayList<>();
+        for (Observation seen : observations) {
+            Witness witness = known.get(seen.witness());
+            if (witness != null && seen.place().equals(place)) {
+                items.add(Item.of(seen, witness, resolution(seen.id())));
+            }
+        }
+        statements.stream()
+                .filter(said -> said.voice() == voice && said.place().equals(place))
+                .forEach(said -> items.add(
+                        Item.of(said, serial, resolution(said.evidence().id()))));
+        items.sort(Comparator.comparingLong((Item item) -> item.serials().from()).thenComparing(Item::id));
+        return items;
+    }
+
+    private @Nullable Resolution resolution(String evidence) {
+        return resolutions.stream()
+                .filter(one -> one.evidence().equals(evidence))
+                .findFirst()
+                .orElse(null);
+    }
+
     private Map<String, PlaceArchive> byPlace(Voice voice, Collection<String> places) {
         Map<String, Witness> known = witnesses(voice);
+        Map<String, List<PlaceArchive.Look>> looks = new HashMap<>();
+        for (Observation seen : observations) {
+            PlaceArchive.Look.of(seen, known.get(seen.witness()))
+                    .ifPresent(look -> looks.computeIfAbsent(seen.place(), none -> new ArrayList<>())
+                            .add(look));
+        }
+        Map<String, List<Statement>> said = statements.stream()
+                .filter(s -> s.voice() == voice)
+                .collect(Collectors.groupingBy(Statement::place));
+        Answers answers = new Answers();
         Map<String, PlaceArchive> byPlace = new LinkedHashMap<>();
         for (String place : places) {
-            List<PlaceArchive.Look> looks = observations.stream()
-                    .filter(o -> o.place().equals(place))
-                    .flatMap(o -> PlaceArchive.Look.of(o, known.get(o.witness())).stream())
-                    .toList();
-            List<Statement> said = statements.stream()
-                    .filter(s -> s.voice() == voice && s.place().equals(place))
-                    .toList();
             byPlace.put(
                     place,
                     new PlaceArchive(
-                            place, List.copyOf(known.values()), looks, said, resolutions, searches.get(place)));
+                            place,
+                            List.copyOf(known.values()),
+                            looks.getOrDefault(place, List.of()),
+                            said.getOrDefault(place, List.of()),
+                            resolutions,
+                            searches.get(place),
+                            answers));
         }
         return byPlace;
     }

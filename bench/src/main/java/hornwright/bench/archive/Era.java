@@ -2,6 +2,8 @@ package hornwright.bench.archive;
 
 import hornwright.engines.belief.BeliefAnswer;
 import hornwright.engines.belief.BeliefAnswer.Segment;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -30,24 +32,25 @@ record Era(SerialRange serials, AsBuiltAt.@Nullable ChangeOver nearestChange) {
         return new Era(new SerialRange(nearest.from(), nearest.to()), nearestChange(serial, answer));
     }
 
-    private static AsBuiltAt.@Nullable ChangeOver nearestChange(long serial, BeliefAnswer answer) {
-        AsBuiltAt.ChangeOver nearest = null;
+    /** The changes of the most probable segmentation, ascending. */
+    static List<AsBuiltAt.ChangeOver> changes(BeliefAnswer answer) {
+        List<AsBuiltAt.ChangeOver> changes = new ArrayList<>();
         for (int i = 0; i < answer.changeOver().size(); i++) {
             BeliefAnswer.ChangeOver over = answer.changeOver().get(i);
-            if (nearest == null
-                    || distance(serial, over.from(), over.to())
-                            < distance(
-                                    serial,
-                                    nearest.between().from(),
-                                    nearest.between().to())) {
-                nearest = new AsBuiltAt.ChangeOver(
-                        new SerialRange(over.from(), over.to()),
-                        mainOf(answer.best().get(i)),
-                        mainOf(answer.best().get(i + 1)),
-                        over.probability());
-            }
+            changes.add(new AsBuiltAt.ChangeOver(
+                    new SerialRange(over.from(), over.to()),
+                    mainOf(answer.best().get(i)),
+                    mainOf(answer.best().get(i + 1)),
+                    over.probability()));
         }
-        return nearest;
+        return changes;
+    }
+
+    private static AsBuiltAt.@Nullable ChangeOver nearestChange(long serial, BeliefAnswer answer) {
+        return changes(answer).stream()
+                .min(Comparator.comparingLong(change ->
+                        distance(serial, change.between().from(), change.between().to())))
+                .orElse(null);
     }
 
     private static long distance(long serial, long from, long to) {

@@ -1,6 +1,5 @@
 package hornwright.bench.archive;
 
-import hornwright.engines.belief.Belief;
 import hornwright.engines.belief.BeliefAnswer;
 import hornwright.engines.belief.BeliefQuestion;
 import hornwright.engines.belief.Sighting;
@@ -49,6 +48,11 @@ final class PlaceArchive {
             return witness.serial();
         }
 
+        Course.Mark mark() {
+            return new Course.Mark(
+                    seen.id(), witness.id(), serial(), seen.material(), seen.origin().kind(), strength());
+        }
+
         int strength() {
             return Strength.of(on(seen.material()), SerialRange.one(serial())).value();
         }
@@ -61,6 +65,7 @@ final class PlaceArchive {
     private final List<Resolution> resolutions;
     private final @Nullable SearchLog search;
     private final List<String> materials;
+    private final Answers answers;
 
     PlaceArchive(
             String place,
@@ -68,8 +73,10 @@ final class PlaceArchive {
             List<Look> looks,
             List<Statement> statements,
             List<Resolution> resolutions,
-            @Nullable SearchLog search) {
+            @Nullable SearchLog search,
+            Answers answers) {
         this.place = place;
+        this.answers = answers;
         this.witnesses = witnesses;
         this.looks =
                 looks.stream().sorted(Comparator.comparing(l -> l.seen().id())).toList();
@@ -123,7 +130,29 @@ final class PlaceArchive {
     BeliefAnswer answer(long serial, List<Sighting> imagined) {
         List<Sighting> sightings = new ArrayList<>(sightings());
         sightings.addAll(imagined);
-        return Belief.of(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.of(serial)));
+        return answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.of(serial)));
+    }
+
+    /** From one end of what is shown to the other. */
+    Course course(SerialRange shown) {
+        if (looks.isEmpty()) {
+            return new Course(place, List.of(), List.of(), List.of());
+        }
+        List<Sighting> sightings = sightings();
+        TreeSet<Long> serials = new TreeSet<>(List.of(shown.from(), shown.to()));
+        sightings.stream().map(Sighting::serial).filter(shown::contains).forEach(serials::add);
+        BeliefAnswer answer =
+                answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.copyOf(serials)));
+        return new Course(
+                place,
+                looks.stream()
+                        .map(Look::mark)
+                        .sorted(Comparator.comparingLong(Course.Mark::serial).thenComparing(Course.Mark::material))
+                        .toList(),
+                answer.at().stream()
+                        .map(at -> new Course.Step(at.serial(), at.probabilities()))
+                        .toList(),
+                Era.changes(answer));
     }
 
     /** Looks of one origin at one serial count once: the best of them. */
@@ -141,7 +170,7 @@ final class PlaceArchive {
                 .toList();
     }
 
-    private static String mostProbable(Map<String, Double> probabilities) {
+    static String mostProbable(Map<String, Double> probabilities) {
         String best = probabilities.keySet().iterator().next();
         for (Map.Entry<String, Double> entry : probabilities.entrySet()) {
             best = entry.getValue() > probabilities.getOrDefault(best, 0.0) ? entry.getKey() : best;

@@ -2,6 +2,7 @@ package hornwright.desk.use;
 
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Switches;
+import hornwright.bench.horn.Voice;
 import hornwright.bench.horn.variant.Variants;
 import hornwright.bench.job.Identity;
 import hornwright.bench.job.Job;
@@ -27,6 +28,14 @@ public final class Keyworks {
                         "/keywork",
                         "there is no keywork \"" + id + "\"",
                         "one of " + String.join(", ", KeyworkFile.SHIPPED)));
+    }
+
+    /** The first keywork of this voice the program ships with. */
+    public static Optional<Keywork> ofVoice(Voice voice) {
+        return KeyworkFile.SHIPPED.stream()
+                .map(Keyworks::named)
+                .filter(keywork -> keywork.voice() == voice)
+                .findFirst();
     }
 
     /** The keywork of the job, with the switches the horn really has. */

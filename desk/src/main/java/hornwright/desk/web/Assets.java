@@ -23,6 +23,7 @@ final class Assets {
             "drawing.css",
             "horn.css",
             "bench.css",
+            "archive.css",
             "flow.css",
             "sheets.css",
             "narrow.css",

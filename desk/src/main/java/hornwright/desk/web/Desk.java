@@ -10,6 +10,7 @@ import hornwright.desk.use.Keyworks;
 import hornwright.desk.use.ProposePlan;
 import hornwright.desk.use.Saved;
 import hornwright.desk.use.Shop;
+import hornwright.desk.use.ShowAsBuilt;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.Frame;
 import hornwright.desk.web.view.OnBench;
@@ -27,12 +28,14 @@ final class Desk {
 
     private final Shop shop;
     private final ProposePlan plans;
+    private final ShowAsBuilt asBuilt;
     private final Assets assets;
     private final Templates templates;
 
     Desk(Shop shop, Assets assets, Templates templates) {
         this.shop = shop;
         this.plans = new ProposePlan(shop);
+        this.asBuilt = new ShowAsBuilt(shop);
         this.assets = assets;
         this.templates = templates;
     }
@@ -53,6 +56,10 @@ final class Desk {
     /** Begins on the plans of the horns most likely to be opened next. */
     void reckonAhead() {
         Ahead.reckon(shop, plans, LIKELY_NEXT);
+    }
+
+    ShowAsBuilt asBuilt() {
+        return asBuilt;
     }
 
     void answer(Context context, String template, Object model) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 enum ShopTray {
     SHELF("/", "Shelf", "the horns"),
     STOCK("/stock", "Stock", "goods and how many"),
+    ARCHIVE("/archive/as-built", "Archive", "what left the factory"),
     RULES("/rules", "Rules", "the numbers of this shop");
 
     private final String address;
@@ -27,7 +28,12 @@ enum ShopTray {
                 .toList();
     }
 
+    /** The archive opens with one of its pages; the others stand beside it. */
+    private String root() {
+        return this == ARCHIVE ? "/archive" : address;
+    }
+
     private boolean holds(String path) {
-        return path.equals(address) || (this != SHELF && path.startsWith(address + "/"));
+        return path.equals(address) || (this != SHELF && path.startsWith(root() + "/"));
     }
 }

@@ -33,6 +33,7 @@ public final class Site {
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,
                 new PaperPages(desk)::routes,
+                new AsBuiltPages(desk)::routes,
                 new WorkPages(desk)::routes,
                 new HandOverPages(desk)::routes,
                 new HistoryPages(desk)::routes,

@@ -3,13 +3,21 @@ package hornwright.desk.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hornwright.bench.archive.Archive;
+import hornwright.bench.archive.AsBuiltAt;
+import hornwright.bench.archive.Course;
+import hornwright.bench.archive.Family;
+import hornwright.bench.archive.SerialRange;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.Voice;
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Planner;
 import hornwright.bench.seal.LeakSites;
+import hornwright.desk.archivefile.ArchiveFile;
 import hornwright.desk.jobfile.JobFile;
 import hornwright.desk.jobfile.JobRequest;
 import hornwright.desk.keyworkfile.KeyworkFile;
@@ -18,6 +26,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -74,6 +84,33 @@ final class BenchPaperTest {
                 assertThat(Validator.complaints(pdf, PDFAFlavour.PDFA_2_B)).isEmpty();
             }
         }
+    }
+
+    @Test
+    void the_as_built_sheet_is_an_archival_file_that_names_its_gaps_and_its_grades() throws Exception {
+        Map<String, AsBuiltAt> built = archive()
+                .asBuilt(
+                        Voice.ALTO,
+                        41207,
+                        keywork().places().where(place -> true).stream()
+                                .map(Place::id)
+                                .toList());
+        SerialRange shown = new SerialRange(38_000, 61_000);
+        Map<String, Course> courses = archive().courses(Voice.ALTO, shown, built.keySet()).stream()
+                .collect(Collectors.toMap(Course::place, course -> course));
+        AsBuiltSheet sheet = new AsBuiltWords(keywork(), built, 41207, shown)
+                .sheet(HEAD, Family.of(keywork().places(), built, courses), 14);
+        for (PaperSize size : PaperSize.values()) {
+            assertThat(Validator.complaints(sheet.pdf(size), PDFAFlavour.PDFA_2_B))
+                    .isEmpty();
+        }
+        assertThat(text(sheet.pdf(PaperSize.A4)))
+                .contains("41207", "natural cork", "well supported", "contested", "Gaps, nobody has looked")
+                .contains("at least");
+    }
+
+    private static Archive archive() {
+        return ArchiveFile.demo();
     }
 
     @Test

@@ -1,0 +1,94 @@
+package hornwright.desk.use;
+
+import hornwright.bench.archive.Archive;
+import hornwright.bench.archive.AsBuiltAt;
+import hornwright.bench.archive.Course;
+import hornwright.bench.archive.Family;
+import hornwright.bench.archive.NextLook;
+import hornwright.bench.archive.SerialRange;
+import hornwright.bench.archive.Witness;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.Voice;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.LongStream;
+
+/** What left the factory at a serial, place by place and along the serials. Worked out once and remembered until the archive grows. */
+public final class ShowAsBuilt {
+    private static final int MOST = 50;
+
+    /** A wider archive is shown by thousands, a narrow one by hundreds. */
+    private static final long WIDE = 4000;
+
+    private record Asked(long archiveSeq, Voice voice, long serial, String keywork) {}
+
+    /**
+     * @param built every place of the keywork; one nobody looked at is a gap
+     * @param shown the serials the ruler runs over
+     * @param next where one more look would tell most, one place of each family
+     */
+    public record Sheet(
+            Keywork keywork,
+            Voice voice,
+            long serial,
+            Map<String, AsBuiltAt> built,
+            List<Family> families,
+            SerialRange shown,
+            List<NextLook> next,
+            int witnesses) {}
+
+    private final Shop shop;
+    private final Map<Asked, Sheet> known = new ConcurrentHashMap<>();
+
+    public ShowAsBuilt(Shop shop) {
+        this.shop = shop;
+    }
+
+    public Sheet of(Keywork keywork, Voice voice, long serial) {
+        if (known.size() > MOST) {
+            known.clear();
+        }
+        Asked asked = new Asked(shop.archive().seq(), voice, serial, keywork.id() + keywork.switches());
+        return known.computeIfAbsent(asked, none -> sheet(keywork, voice, serial));
+    }
+
+    private Sheet sheet(Keywork keywork, Voice voice, long serial) {
+        Archive archive = shop.archive().state().of(keywork.maker());
+        List<String> places = keywork.places().where(place -> true).stream().map(Place::id).toList();
+        SerialRange shown = shown(archive, voice, serial);
+        Map<String, AsBuiltAt> built = archive.asBuilt(voice, serial, places);
+        Map<String, Course> courses = new LinkedHashMap<>();
+        archive.courses(voice, shown, places).forEach(course -> courses.put(course.place(), course));
+        List<Family> families = Family.of(keywork.places(), built, courses);
+        List<String> firsts = families.stream()
+                .map(family -> family.places().getFirst().id())
+                .toList();
+        return new Sheet(
+                keywork,
+                voice,
+                serial,
+                built,
+                families,
+                shown,
+                archive.nextLooks(voice, serial, firsts),
+                (int) serials(archive, voice).count());
+    }
+
+    private static SerialRange shown(Archive archive, Voice voice, long serial) {
+        long low = serials(archive, voice).min().orElse(serial);
+        long high = serials(archive, voice).max().orElse(serial);
+        low = Math.min(low, serial);
+        high = Math.max(high, serial);
+        long round = high - low > WIDE ? 1000 : 100;
+        return new SerialRange(Math.max(0, Math.floorDiv(low, round) * round), Math.ceilDiv(high + 1, round) * round);
+    }
+
+    private static LongStream serials(Archive archive, Voice voice) {
+        return archive.witnesses().stream()
+                .filter(witness -> witness.voice() == voice)
+                .mapToLong(Witness::serial);
+    }
+}
