@@ -105,7 +105,8 @@ public record Archive(
                 .filter(said -> said.voice() == voice && said.place().equals(place))
                 .forEach(said -> items.add(
                         Item.of(said, serial, resolution(said.evidence().id()))));
-        items.sort(Comparator.comparingLong((Item item) -> item.serials().from()).thenComparing(Item::id));
+        items.sort(
+                Comparator.comparingLong((Item item) -> item.serials().from()).thenComparing(Item::id));
         return items;
     }
 
@@ -124,9 +125,8 @@ public record Archive(
                     .ifPresent(look -> looks.computeIfAbsent(seen.place(), none -> new ArrayList<>())
                             .add(look));
         }
-        Map<String, List<Statement>> said = statements.stream()
-                .filter(s -> s.voice() == voice)
-                .collect(Collectors.groupingBy(Statement::place));
+        Map<String, List<Statement>> said =
+                statements.stream().filter(s -> s.voice() == voice).collect(Collectors.groupingBy(Statement::place));
         Answers answers = new Answers();
         Map<String, PlaceArchive> byPlace = new LinkedHashMap<>();
         for (String place : places) {

@@ -48,8 +48,8 @@ record Era(SerialRange serials, AsBuiltAt.@Nullable ChangeOver nearestChange) {
 
     private static AsBuiltAt.@Nullable ChangeOver nearestChange(long serial, BeliefAnswer answer) {
         return changes(answer).stream()
-                .min(Comparator.comparingLong(change ->
-                        distance(serial, change.between().from(), change.between().to())))
+                .min(Comparator.comparingLong(change -> distance(
+                        serial, change.between().from(), change.between().to())))
                 .orElse(null);
     }
 

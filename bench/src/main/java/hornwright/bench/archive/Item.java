@@ -23,8 +23,7 @@ public record Item(
     static Item of(Observation seen, Witness witness, @Nullable Resolution resolved) {
         Evidence evidence = seen.on(seen.material(), witness);
         SerialRange own = SerialRange.one(witness.serial());
-        return new Item(
-                seen.id(), own, seen.material(), false, seen, evidence, Strength.of(evidence, own), resolved);
+        return new Item(seen.id(), own, seen.material(), false, seen, evidence, Strength.of(evidence, own), resolved);
     }
 
     static Item of(Statement said, long serial, @Nullable Resolution resolved) {

@@ -50,7 +50,12 @@ final class PlaceArchive {
 
         Course.Mark mark() {
             return new Course.Mark(
-                    seen.id(), witness.id(), serial(), seen.material(), seen.origin().kind(), strength());
+                    seen.id(),
+                    witness.id(),
+                    serial(),
+                    seen.material(),
+                    seen.origin().kind(),
+                    strength());
         }
 
         int strength() {
@@ -141,8 +146,7 @@ final class PlaceArchive {
         List<Sighting> sightings = sightings();
         TreeSet<Long> serials = new TreeSet<>(List.of(shown.from(), shown.to()));
         sightings.stream().map(Sighting::serial).filter(shown::contains).forEach(serials::add);
-        BeliefAnswer answer =
-                answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.copyOf(serials)));
+        BeliefAnswer answer = answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.copyOf(serials)));
         return new Course(
                 place,
                 looks.stream()

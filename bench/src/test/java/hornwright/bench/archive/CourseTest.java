@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hornwright.bench.horn.Voice;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** How a place goes along the serials, as the ruler draws it. */
@@ -14,8 +15,7 @@ class CourseTest {
     private static final Means HELD = new Means.Examined(Method.MEASURED, true);
 
     private static Witness witness(long serial) {
-        return new Witness(
-                "w-" + serial, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of());
+        return new Witness("w-" + serial, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of());
     }
 
     private static Observation seen(long serial, String place, String material) {
@@ -64,8 +64,7 @@ class CourseTest {
     @Test
     void it_says_at_every_step_what_the_sheet_of_that_serial_says() {
         for (Course.Step step : course(CHANGED, "foot.d").steps()) {
-            AsBuiltAt sheet = CHANGED.asBuilt(Voice.ALTO, step.serial()).get("foot.d");
-            assertThat(sheet).isNotNull();
+            AsBuiltAt sheet = built(step.serial());
             sheet.probabilities()
                     .forEach((material, chance) -> assertThat(step.of(material)).isEqualTo(chance));
             assertThat(step.likeliest()).isEqualTo(sheet.material());
@@ -77,9 +76,12 @@ class CourseTest {
         Course course = course(CHANGED, "foot.d");
         double below = step(course, 41_000).of("felt");
         double above = step(course, 44_000).of("felt");
-        AsBuiltAt between = CHANGED.asBuilt(Voice.ALTO, 42_000).get("foot.d");
-        assertThat(between).isNotNull();
+        AsBuiltAt between = built(42_000);
         assertThat(between.probabilities().get("felt")).isCloseTo(below + (above - below) / 3, within(1e-12));
+    }
+
+    private static AsBuiltAt built(long serial) {
+        return Objects.requireNonNull(CHANGED.asBuilt(Voice.ALTO, serial).get("foot.d"));
     }
 
     private static Course.Step step(Course course, long serial) {
@@ -126,17 +128,13 @@ class CourseTest {
     void every_item_is_told_with_its_strength_and_why_it_is_set_aside() {
         Resolution aside = new Resolution("w-44000.foot.d", "the foot was replaced", "the bench", Edtf.parse("2026"));
         Archive resolved = new Archive(
-                CHANGED.maker(),
-                CHANGED.witnesses(),
-                CHANGED.observations(),
-                List.of(),
-                List.of(aside),
-                Map.of());
+                CHANGED.maker(), CHANGED.witnesses(), CHANGED.observations(), List.of(), List.of(aside), Map.of());
         List<Item> items = resolved.items(Voice.ALTO, "foot.d", 41_207);
         assertThat(items).extracting(Item::id).startsWith("w-39000.foot.d").hasSize(6);
         assertThat(items).allSatisfy(item -> assertThat(item.strength().value()).isEqualTo(3));
-        assertThat(items).filteredOn(item -> item.resolved() != null).singleElement().satisfies(item -> assertThat(
-                        item.resolved())
-                .isEqualTo(aside));
+        assertThat(items)
+                .filteredOn(item -> item.resolved() != null)
+                .singleElement()
+                .satisfies(item -> assertThat(item.resolved()).isEqualTo(aside));
     }
 }

@@ -59,8 +59,9 @@ public final class RulerPrint {
     /** A sample of a material as the bands show it. */
     public static Print swatch(String material, boolean second, String id) {
         Stuff stuff = Stuff.of(material);
-        String shapes = "<defs>" + pattern(stuff, second, id) + "</defs><rect x=\"1\" y=\"1\" width=\"58\" height=\"28\" stroke=\"#000000\" stroke-width=\"2\" fill=\"%s\"/>"
-                .formatted(fill(stuff, second, id));
+        String shapes = "<defs>" + pattern(stuff, second, id)
+                + "</defs><rect x=\"1\" y=\"1\" width=\"58\" height=\"28\" stroke=\"#000000\" stroke-width=\"2\" fill=\"%s\"/>"
+                        .formatted(fill(stuff, second, id));
         return new Print(shapes, "0 0 60 30", 6, 3, List.of(), material);
     }
 
@@ -97,7 +98,10 @@ public final class RulerPrint {
         board.upper().forEach(spot -> out.append(unit(spot)).append('L'));
         board.lower().reversed().forEach(spot -> out.append(unit(spot)).append('L'));
         out.setLength(out.length() - 1);
-        return out.append("Z\" fill=\"").append(fill(board.stuff(), board.second(), id)).append("\" stroke=\"#000000\" stroke-width=\"2\" stroke-linejoin=\"round\"/>").toString();
+        return out.append("Z\" fill=\"")
+                .append(fill(board.stuff(), board.second(), id))
+                .append("\" stroke=\"#000000\" stroke-width=\"2\" stroke-linejoin=\"round\"/>")
+                .toString();
     }
 
     private String unit(Spot spot) {

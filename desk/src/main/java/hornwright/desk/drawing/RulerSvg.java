@@ -64,16 +64,29 @@ public final class RulerSvg {
         int number = 0;
         for (RulerScale.Tick tick : scale.ticks()) {
             boolean covered = Math.abs(scale.share(tick.serial()) - scale.share(here)) < 0.03;
-            out.append(at(tick.serial())).append("<path class=\"tick\" d=\"M0 48v").append(tick.numbered() ? "-14" : "-7").append("\"/>");
+            out.append(at(tick.serial()))
+                    .append("<path class=\"tick\" d=\"M0 48v")
+                    .append(tick.numbered() ? "-14" : "-7")
+                    .append("\"/>");
             if (tick.numbered()) {
                 String sort = (covered ? "covered" : number % 3 == 0 ? "third" : "other");
-                out.append("<text class=\"").append(sort).append(end(tick.serial())).append("\" y=\"30\">").append(RulerScale.written(tick.serial())).append("</text>");
+                out.append("<text class=\"")
+                        .append(sort)
+                        .append(end(tick.serial()))
+                        .append("\" y=\"30\">")
+                        .append(RulerScale.written(tick.serial()))
+                        .append("</text>");
                 number++;
             }
             out.append("</svg>");
         }
-        return out.append(at(here)).append("<path class=\"here\" d=\"M0 18V48\"/><text class=\"here-word").append(end(here)).append("\" y=\"13\">")
-                .append(here).append("</text></svg></svg>").toString();
+        return out.append(at(here))
+                .append("<path class=\"here\" d=\"M0 18V48\"/><text class=\"here-word")
+                .append(end(here))
+                .append("\" y=\"13\">")
+                .append(here)
+                .append("</text></svg></svg>")
+                .toString();
     }
 
     private String end(long serial) {
@@ -92,7 +105,9 @@ public final class RulerSvg {
         seams(out, boards);
         course.changes().forEach(change -> bracket(out, change));
         course.marks().forEach(mark -> mark(out, course, mark));
-        return out.append(at(here)).append("<path class=\"here\" d=\"M0 -90V160\"/></svg></svg>").toString();
+        return out.append(at(here))
+                .append("<path class=\"here\" d=\"M0 -90V160\"/></svg></svg>")
+                .toString();
     }
 
     private static void board(StringBuilder out, Scarf.Board board, String id) {
@@ -106,7 +121,8 @@ public final class RulerSvg {
 
     /** The joints between boards and the outline of the whole, in lines of one width at any size. */
     private static void seams(StringBuilder out, List<Scarf.Board> boards) {
-        out.append("<svg y=\"%d\" width=\"100%%\" height=\"%d\" viewBox=\"0 0 1 1\" preserveAspectRatio=\"none\">".formatted(BAND, TALL));
+        out.append("<svg y=\"%d\" width=\"100%%\" height=\"%d\" viewBox=\"0 0 1 1\" preserveAspectRatio=\"none\">"
+                .formatted(BAND, TALL));
         for (int i = 0; i < boards.size(); i++) {
             if (i == 0) {
                 seam(out, boards.getFirst().upper());
@@ -126,17 +142,22 @@ public final class RulerSvg {
     private void bracket(StringBuilder out, AsBuiltAt.ChangeOver change) {
         double from = scale.share(change.between().from());
         double to = scale.share(change.between().to());
-        out.append("<svg x=\"%s\" y=\"48\" width=\"%s\" height=\"10\"><path class=\"change\" vector-effect=\"non-scaling-stroke\" d=\"M.7 0v6\"/>".formatted(percent(from), percent(to - from)))
+        out.append(
+                        "<svg x=\"%s\" y=\"48\" width=\"%s\" height=\"10\"><path class=\"change\" vector-effect=\"non-scaling-stroke\" d=\"M.7 0v6\"/>"
+                                .formatted(percent(from), percent(to - from)))
                 .append("<rect class=\"change-line\" y=\"5.3\" width=\"100%\" height=\"1.4\"/>")
-                .append("<rect class=\"change-line\" x=\"100%\" y=\"0\" width=\"1.4\" height=\"6.7\" transform=\"translate(-1.4)\"/></svg>");
+                .append(
+                        "<rect class=\"change-line\" x=\"100%\" y=\"0\" width=\"1.4\" height=\"6.7\" transform=\"translate(-1.4)\"/></svg>");
     }
 
     private void mark(StringBuilder out, Course course, Course.Mark mark) {
         boolean against = RulerMark.against(course, mark);
         out.append(at(mark.serial()));
-        out.append(against
-                ? "<path class=\"against\" d=\"M-4 58l8 8m0 -8l-8 8\"/>"
-                : "<path class=\"%s\" d=\"M-4.5 8h9l-4.5 11z\"/>".formatted(RulerMark.held(mark) ? "held" : "weak"));
+        out.append(
+                against
+                        ? "<path class=\"against\" d=\"M-4 58l8 8m0 -8l-8 8\"/>"
+                        : "<path class=\"%s\" d=\"M-4.5 8h9l-4.5 11z\"/>"
+                                .formatted(RulerMark.held(mark) ? "held" : "weak"));
         out.append("</svg>");
     }
 

@@ -31,10 +31,7 @@ public final class RulerWords {
 
     /** "Low B♭ foot" or, of several, "Feet". */
     public static String title(Family family) {
-        return capital(
-                family.places().size() == 1
-                        ? family.places().getFirst().display()
-                        : plural(family.kind()));
+        return capital(family.places().size() == 1 ? family.places().getFirst().display() : plural(family.kind()));
     }
 
     private static String plural(PlaceKind kind) {
@@ -109,10 +106,9 @@ public final class RulerWords {
     /** The band in one sentence, for who cannot see it. */
     public static String told(Family family) {
         Course course = family.course();
-        String changes = course.changes().stream()
-                .map(RulerWords::told)
-                .collect(Collectors.joining("; "));
-        long horns = course.marks().stream().map(Course.Mark::witness).distinct().count();
+        String changes = course.changes().stream().map(RulerWords::told).collect(Collectors.joining("; "));
+        long horns =
+                course.marks().stream().map(Course.Mark::witness).distinct().count();
         return "%s: %d horns looked at, %d to %d. %s."
                 .formatted(
                         title(family),

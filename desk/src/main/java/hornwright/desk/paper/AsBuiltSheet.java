@@ -22,7 +22,14 @@ public record AsBuiltSheet(
      * @param ground how this serial stands to the horns looked at
      */
     public record Band(
-            String title, String where, List<Chip> chips, String more, Figure band, String grade, String chance, String ground) {
+            String title,
+            String where,
+            List<Chip> chips,
+            String more,
+            Figure band,
+            String grade,
+            String chance,
+            String ground) {
         public Band {
             chips = List.copyOf(chips);
         }

@@ -67,7 +67,8 @@ public final class AsBuiltWords {
                 RulerWords.differing(course),
                 Figure.of(ruler.band(course, id, RulerWords.told(family))),
                 graded(family.built()),
-                RulerWords.chance(family.built()) + " " + Objects.requireNonNullElse(family.built().material(), ""),
+                RulerWords.chance(family.built()) + " "
+                        + Objects.requireNonNullElse(family.built().material(), ""),
                 RulerWords.ground(family.built()));
     }
 
@@ -91,9 +92,7 @@ public final class AsBuiltWords {
                 .map(AsBuiltSheet.Line::name)
                 .toList();
         return new AsBuiltSheet.Group(
-                title,
-                lines.stream().filter(line -> !line.material().isEmpty()).toList(),
-                String.join(", ", gaps));
+                title, lines.stream().filter(line -> !line.material().isEmpty()).toList(), String.join(", ", gaps));
     }
 
     private AsBuiltSheet.Line line(Place place) {

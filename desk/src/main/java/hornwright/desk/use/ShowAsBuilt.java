@@ -57,24 +57,17 @@ public final class ShowAsBuilt {
 
     private Sheet sheet(Keywork keywork, Voice voice, long serial) {
         Archive archive = shop.archive().state().of(keywork.maker());
-        List<String> places = keywork.places().where(place -> true).stream().map(Place::id).toList();
+        List<String> places =
+                keywork.places().where(place -> true).stream().map(Place::id).toList();
         SerialRange shown = shown(archive, voice, serial);
         Map<String, AsBuiltAt> built = archive.asBuilt(voice, serial, places);
         Map<String, Course> courses = new LinkedHashMap<>();
         archive.courses(voice, shown, places).forEach(course -> courses.put(course.place(), course));
         List<Family> families = Family.of(keywork.places(), built, courses);
-        List<String> firsts = families.stream()
-                .map(family -> family.places().getFirst().id())
-                .toList();
-        return new Sheet(
-                keywork,
-                voice,
-                serial,
-                built,
-                families,
-                shown,
-                archive.nextLooks(voice, serial, firsts),
-                (int) serials(archive, voice).count());
+        List<String> firsts =
+                families.stream().map(family -> family.places().getFirst().id()).toList();
+        return new Sheet(keywork, voice, serial, built, families, shown, archive.nextLooks(voice, serial, firsts), (int)
+                serials(archive, voice).count());
     }
 
     private static SerialRange shown(Archive archive, Voice voice, long serial) {

@@ -49,17 +49,27 @@ final class AsBuiltPages {
         Frame frame = desk.frame(context, bench, "As built", "as-built");
         Long serial = bench.job().identity().serial();
         if (serial == null) {
-            throw new Refusal(404, "This horn has no serial number yet, so nothing is known of what left the factory. Say it where the horn is identified.");
+            throw new Refusal(
+                    404,
+                    "This horn has no serial number yet, so nothing is known of what left the factory. Say it where the horn is identified.");
         }
-        ShowAsBuilt.Sheet sheet = desk.asBuilt().of(bench.keywork(), bench.job().identity().voice(), serial);
+        ShowAsBuilt.Sheet sheet =
+                desk.asBuilt().of(bench.keywork(), bench.job().identity().voice(), serial);
         boolean blind = bench.job().findings().places().isEmpty()
                 && bench.job().findings().groups().isEmpty();
         AsBuiltRows rows = new AsBuiltRows(sheet, id -> evidenceAddress(sheet, id) + "&horn=" + bench.id());
-        AsBuiltPage page = page(frame, sheet, rows, bench, blind && context.queryParam("show") == null ? LOOK_FIRST : "", "");
+        AsBuiltPage page =
+                page(frame, sheet, rows, bench, blind && context.queryParam("show") == null ? LOOK_FIRST : "", "");
         desk.answer(context, "as-built", page);
     }
 
-    private AsBuiltPage page(Frame frame, ShowAsBuilt.Sheet sheet, AsBuiltRows rows, @Nullable OnBench bench, String first, String fault) {
+    private AsBuiltPage page(
+            Frame frame,
+            ShowAsBuilt.Sheet sheet,
+            AsBuiltRows rows,
+            @Nullable OnBench bench,
+            String first,
+            String fault) {
         String horn = bench == null ? "" : "&horn=" + bench.id();
         return new AsBuiltPage(
                 frame,
@@ -78,7 +88,9 @@ final class AsBuiltPages {
 
     private void serial(Context context) {
         String typed = Objects.requireNonNullElse(context.queryParam("serial"), "");
-        String fault = typed.isEmpty() || typed.matches(DIGITS) ? "" : "A serial is digits like 41207; this reads \"" + typed + "\".";
+        String fault = typed.isEmpty() || typed.matches(DIGITS)
+                ? ""
+                : "A serial is digits like 41207; this reads \"" + typed + "\".";
         Keywork keywork = keywork(context);
         Voice voice = keywork.voice();
         long serial = typed.matches(DIGITS) ? Long.parseLong(typed) : middle(keywork.maker(), voice);
@@ -103,7 +115,8 @@ final class AsBuiltPages {
     private void print(Context context) {
         ShowAsBuilt.Sheet sheet = asked(context);
         String line = desk.shop().house().state().name() + " · " + Clocks.day(Instant.now());
-        String title = "%s %s %d".formatted(sheet.keywork().maker(), sheet.voice().word(), sheet.serial());
+        String title =
+                "%s %s %d".formatted(sheet.keywork().maker(), sheet.voice().word(), sheet.serial());
         PaperSize size = "letter".equals(context.queryParam("size")) ? PaperSize.LETTER : PaperSize.A4;
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"as-built-" + sheet.serial() + ".pdf\"");

@@ -19,9 +19,7 @@ final class RulerTest {
     private static final RulerScale SCALE = new RulerScale(SHOWN, 12);
 
     private static Course course(String place) {
-        return ArchiveFile.demo()
-                .courses(Voice.ALTO, SHOWN, List.of(place))
-                .getFirst();
+        return ArchiveFile.demo().courses(Voice.ALTO, SHOWN, List.of(place)).getFirst();
     }
 
     @Test
@@ -36,7 +34,8 @@ final class RulerTest {
                 for (int i = 0; i < board.upper().size(); i++) {
                     boolean whole = boards.getFirst().upper().get(i).y() < 0.001;
                     if (whole && Math.abs(board.upper().get(i).x() - x) < 1e-9) {
-                        double thick = board.lower().get(i).y() - board.upper().get(i).y();
+                        double thick =
+                                board.lower().get(i).y() - board.upper().get(i).y();
                         assertThat(thick).isCloseTo(step.of(board.material()), within(0.02));
                         within++;
                     }
@@ -44,7 +43,8 @@ final class RulerTest {
             }
         }
         assertThat(within).isGreaterThan(20);
-        assertThat(boards.getLast().lower()).allSatisfy(spot -> assertThat(spot.y()).isBetween(0.5, 1.0));
+        assertThat(boards.getLast().lower())
+                .allSatisfy(spot -> assertThat(spot.y()).isBetween(0.5, 1.0));
     }
 
     @Test
@@ -57,8 +57,7 @@ final class RulerTest {
 
     @Test
     void two_materials_of_one_stuff_get_different_patterns() {
-        List<Scarf.Board> sleeves =
-                Scarf.of(course("sleeve.side-c"), SHOWN).boards();
+        List<Scarf.Board> sleeves = Scarf.of(course("sleeve.side-c"), SHOWN).boards();
         assertThat(sleeves).extracting(Scarf.Board::stuff).containsOnly(Stuff.TUBING);
         assertThat(sleeves).extracting(Scarf.Board::second).startsWith(false, true);
     }
@@ -69,8 +68,9 @@ final class RulerTest {
                 .filter(RulerScale.Tick::numbered)
                 .map(RulerScale.Tick::serial)
                 .toList();
-        assertThat(numbered).hasSizeBetween(6, 13).allSatisfy(serial -> assertThat(serial % 1000)
-                .isZero());
+        assertThat(numbered)
+                .hasSizeBetween(6, 13)
+                .allSatisfy(serial -> assertThat(serial % 1000).isZero());
         assertThat(RulerScale.written(41_207)).isEqualTo("41\u2009207");
         assertThat(RulerScale.written(960)).isEqualTo("960");
     }

@@ -48,7 +48,11 @@ public final class AsBuiltRows {
     private AsBuiltPage.Look look(NextLook next) {
         return new AsBuiltPage.Look(
                 words(next),
-                String.format(Locale.ROOT, "doubt %.2f bit now, %.2f to be expected after", next.doubtNow(), next.doubtAfter()),
+                String.format(
+                        Locale.ROOT,
+                        "doubt %.2f bit now, %.2f to be expected after",
+                        next.doubtNow(),
+                        next.doubtAfter()),
                 evidence.apply(next.place()));
     }
 
@@ -60,7 +64,10 @@ public final class AsBuiltRows {
                         name,
                         next.serials().isOne()
                                 ? "near " + next.serials().from()
-                                : "between %d and %d".formatted(next.serials().from(), next.serials().to()));
+                                : "between %d and %d"
+                                        .formatted(
+                                                next.serials().from(),
+                                                next.serials().to()));
     }
 
     /** The one line at the head of the page. */
@@ -68,7 +75,8 @@ public final class AsBuiltRows {
         long gaps = sheet.built().values().stream().filter(AsBuiltAt::isGap).count();
         String missing = gaps == 0
                 ? "nothing; every place was looked at on some horn."
-                : "%d of %d places nobody has looked at.".formatted(gaps, sheet.built().size());
+                : "%d of %d places nobody has looked at."
+                        .formatted(gaps, sheet.built().size());
         if (sheet.next().isEmpty()) {
             return new Next(missing, "", "", "", "");
         }

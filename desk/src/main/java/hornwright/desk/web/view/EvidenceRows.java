@@ -40,7 +40,8 @@ public final class EvidenceRows {
                 facts(),
                 GradeState.of(built.grade()),
                 built.grading().supporting() + " for, " + built.grading().contradicting() + " against, from "
-                        + built.grading().groups() + (built.grading().groups() == 1 ? " origin." : " independent origins."),
+                        + built.grading().groups()
+                        + (built.grading().groups() == 1 ? " origin." : " independent origins."),
                 built.grading().reasons(),
                 chance(),
                 terms(),
@@ -54,17 +55,30 @@ public final class EvidenceRows {
         List<EvidencePage.Fact> facts = new ArrayList<>();
         facts.add(new EvidencePage.Fact("Material", Objects.requireNonNullElse(built.material(), "not known")));
         add(facts, "Colour", built.colour());
-        add(facts, "Thickness", built.thicknessAtLeastMm() == null ? null : RulerWords.thickness(built.thicknessAtLeastMm()) + "; it has packed since");
+        add(
+                facts,
+                "Thickness",
+                built.thicknessAtLeastMm() == null
+                        ? null
+                        : RulerWords.thickness(built.thicknessAtLeastMm()) + "; it has packed since");
         add(facts, "Stuck with", built.adhesive());
         add(facts, "Shape", built.shape() == null ? null : built.shape().word());
         add(facts, "Cut", built.cut() == null ? null : built.cut().word().replace('-', ' '));
         if (built.era() != null) {
-            facts.add(new EvidencePage.Fact("Rests on", "horns " + built.era().inWords() + "; " + built.examined().inWords()));
+            facts.add(new EvidencePage.Fact(
+                    "Rests on",
+                    "horns " + built.era().inWords() + "; " + built.examined().inWords()));
             facts.add(new EvidencePage.Fact("This serial", RulerWords.ground(built)));
         }
         AsBuiltAt.ChangeOver change = built.changeOver();
         if (change != null) {
-            facts.add(new EvidencePage.Fact("Change-over", "%s to %s, somewhere in %s".formatted(change.before(), change.after(), change.between().inWords())));
+            facts.add(new EvidencePage.Fact(
+                    "Change-over",
+                    "%s to %s, somewhere in %s"
+                            .formatted(
+                                    change.before(),
+                                    change.after(),
+                                    change.between().inWords())));
         }
         return facts;
     }
@@ -90,10 +104,16 @@ public final class EvidenceRows {
             return List.of();
         }
         return List.of(
-                new EvidencePage.Fact("each look counts", "0, 0.25, 0.75 or 1, by its strength 0 to 3 (bench judgement)"),
-                new EvidencePage.Fact("a change after any one horn", Written.plain(Archive.CHANGE) + " (chosen on invented archives)"),
-                new EvidencePage.Fact("each material beforehand", Written.plain(Archive.PRIOR) + " of a look (chosen on invented archives)"),
-                new EvidencePage.Fact("rule", "every way the change-overs may lie, weighed exactly; Barry and Hartigan 1993"));
+                new EvidencePage.Fact(
+                        "each look counts", "0, 0.25, 0.75 or 1, by its strength 0 to 3 (bench judgement)"),
+                new EvidencePage.Fact(
+                        "a change after any one horn",
+                        Written.plain(Archive.CHANGE) + " (chosen on invented archives)"),
+                new EvidencePage.Fact(
+                        "each material beforehand",
+                        Written.plain(Archive.PRIOR) + " of a look (chosen on invented archives)"),
+                new EvidencePage.Fact(
+                        "rule", "every way the change-overs may lie, weighed exactly; Barry and Hartigan 1993"));
     }
 
     private EvidencePage.Item item(Item item) {
@@ -107,12 +127,17 @@ public final class EvidenceRows {
                 how(item),
                 item.strength().value() + " of 3",
                 item.strength().reasons(),
-                item.evidence().citation() == null ? "no citation" : item.evidence().citation(),
+                item.evidence().citation() == null
+                        ? "no citation"
+                        : item.evidence().citation(),
                 other || item.against(),
                 item.resolved() == null
                         ? ""
                         : "Set aside: %s (%s, %s)"
-                                .formatted(item.resolved().reason(), item.resolved().who(), item.resolved().when().inWords()));
+                                .formatted(
+                                        item.resolved().reason(),
+                                        item.resolved().who(),
+                                        item.resolved().when().inWords()));
     }
 
     private static String saw(String material, @Nullable Observation seen) {
@@ -129,12 +154,17 @@ public final class EvidenceRows {
     }
 
     private static String how(Item item) {
-        return "%s, %s, from %s".formatted(item.evidence().kind().word(), item.evidence().hand().word(), item.evidence().origin().id());
+        return "%s, %s, from %s"
+                .formatted(
+                        item.evidence().kind().word(),
+                        item.evidence().hand().word(),
+                        item.evidence().origin().id());
     }
 
     private static String search(@Nullable SearchLog log) {
         return log == null
                 ? "Nobody has written down a search for more. Without one nothing is established, and not finding says nothing."
-                : "Looked for %s in %s, %s.".formatted(log.terms(), log.where(), log.when().inWords());
+                : "Looked for %s in %s, %s."
+                        .formatted(log.terms(), log.where(), log.when().inWords());
     }
 }
