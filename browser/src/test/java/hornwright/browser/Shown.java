@@ -33,6 +33,7 @@ record Shown(Program program, String horn) {
                 new PageOf("plan", horn + "/plan"),
                 new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),
+                new PageOf("fit", horn + "/fit"),
                 new PageOf("trays", horn + "/trays?key=bis"),
                 new PageOf("handover", horn + "/handover"),
                 new PageOf("as-built", horn + "/as-built"),

@@ -13,7 +13,7 @@ function put(html) {
 // ---- measuring: leaving a field keeps it, Enter goes on, typing shows what would follow ----
 const grid = document.querySelector("form.grid");
 if (grid) {
-  const fields = [...grid.querySelectorAll("input[type=text]")];
+  const fields = [...grid.querySelectorAll("input[type=text], select")];
   const kept = new Map(fields.map(field => [field, field.value]));
   const link = document.getElementById("link");
   const queue = [];
@@ -82,15 +82,16 @@ if (grid) {
   }
 
   grid.addEventListener("input", event => look(event.target));
+  grid.addEventListener("change", event => { if (event.target.matches("select")) keep(event.target); });
   grid.addEventListener("focusout", event => { if (kept.has(event.target)) { clearTimeout(looking); glance++; keep(event.target); } });
   grid.addEventListener("keydown", event => {
     const at = fields.indexOf(event.target);
-    if (at < 0) return;
+    if (at < 0 || event.target.matches("select")) return;
     const to = event.key === "Enter" || event.key === "ArrowDown" ? at + 1 : event.key === "ArrowUp" ? at - 1 : at;
     if (event.key === "Enter") event.preventDefault();
     if (to === at) return;
     event.preventDefault();
-    if (fields[to]) { fields[to].focus(); fields[to].select(); } else keep(event.target);
+    if (fields[to]) { fields[to].focus(); fields[to].select?.(); } else keep(event.target);
   });
   grid.addEventListener("submit", event => { event.preventDefault(); fields.forEach(keep); });
   addEventListener("beforeunload", event => { if (queue.length) event.preventDefault(); });

@@ -63,6 +63,13 @@ final class ShippedRules {
             link.full_mm | 0.3 | 0 | mm | 0 | 2 | a link contact cut full is left so much over its pattern | bench judgement
             play.accept_mm | 0.05 | 0 | mm | 0.01 | 0.3 | radial play at a hinge from which pad work waits for key fit | common practice
             play.tube-share | 1.0 | 0 |  | 0.3 | 2 | share of the tube length that play is taken over | common practice
+            fit.aim_mm | 0.02 | 0 | mm | 0 | 0.1 | clearance between rod and tube of a well fitted key, at most | common practice
+            fit.accept_mm | 0.03 | 0 | mm | 0.005 | 0.2 | clearance between rod and tube that may stay | common practice
+            fit.edge_mm | 0.05 | 0 | mm | 0.005 | 0.5 | play at the edge of a cup that may stay | common practice
+            fit.end-accept_mm | 0.05 | 0 | mm | 0.005 | 0.3 | play along the rod that may stay | common practice
+            fit.end-worn_mm | 0.1 | 0 | mm | 0.01 | 0.5 | play along the rod from which it is taken out | common practice
+            fit.swedge-share | 0.7 | 0 |  | 0.2 | 1 | share of its tube that must be closed, or the key is loose again within a year | common practice
+            fit.swedge-most_mm | 0.15 | 0 | mm | 0.03 | 0.5 | clearance up to which a tube is closed; beyond it a larger rod or a bush | bench judgement
             rim.accept_mm | 0.05 | 0 | mm | 0.005 | 0.3 | worst rim gap up to which floating the pad is enough | common practice
             rim.act_mm | 0.1 | 0 | mm | 0.01 | 0.5 | worst rim gap from which the hole is levelled first | common practice
             spares.share | 0.1 | 0 |  | 0 | 1 | pads ordered beyond need, as a share, at least one of the commonest | bench judgement

@@ -1,6 +1,9 @@
 package hornwright.desk.web;
 
+import hornwright.bench.plan.Becauses;
+import hornwright.bench.sheet.SheetAsked;
 import hornwright.desk.web.view.BecausePage;
+import hornwright.desk.web.view.BenchSheet;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PlanRows;
 import hornwright.desk.web.view.Reasons;
@@ -30,11 +33,14 @@ final class PlanPages {
     private void because(Context context) {
         OnBench bench = desk.bench(context);
         String id = Objects.requireNonNullElse(context.queryParam("of"), "");
-        if (bench.plan().becauses().find(id).isEmpty()) {
+        Becauses becauses = bench.plan().becauses().find(id).isPresent()
+                ? bench.plan().becauses()
+                : BenchSheet.becauses(SheetAsked.of(desk.plans().inputs(bench.job())), id);
+        if (becauses.find(id).isEmpty()) {
             throw Refusal.notFound(
                     "The plan has changed and this number is reckoned anew; open it again from its page.");
         }
-        Reasons reasons = Reasons.of(bench.id(), bench.plan().becauses(), id);
+        Reasons reasons = Reasons.of(bench.id(), becauses, id);
         if (Live.asked(context)) {
             desk.answer(context, "reasons", reasons);
         } else {

@@ -17,6 +17,7 @@ enum Sheet {
     SURVEY(Bay.SURVEY, "survey", "By groups"),
 
     MEASURE(Bay.MEASURE, "measure", "Grid"),
+    FIT(Bay.MEASURE, "fit", "Key fit"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
 

@@ -35,6 +35,7 @@ public final class Site {
                 new PaperPages(desk)::routes,
                 new AsBuiltPages(desk)::routes,
                 new WorkPages(desk)::routes,
+                new SheetPages(desk)::routes,
                 new HandOverPages(desk)::routes,
                 new HistoryPages(desk)::routes,
                 new StockPages(desk)::routes,

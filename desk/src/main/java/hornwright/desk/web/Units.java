@@ -23,6 +23,11 @@ final class Units {
         return Choices.of(LengthUnit.class, word == null ? "" : word.toUpperCase(Locale.ROOT), LengthUnit.MILLIMETRE);
     }
 
+    /** How the unit of a bare number is written. */
+    static String symbol(Context context) {
+        return of(context).symbol();
+    }
+
     static Typed length(Context context, String typed) {
         return Lengths.read(typed, of(context));
     }

@@ -27,6 +27,7 @@ public record PadQuestion(
         List<Reading> trials,
         List<Reading> rimGaps,
         List<Reading> plays,
+        List<Reading> hinges,
         @Nullable Double decidedMm,
         Stock stock,
         ShopRules rules) {
@@ -38,6 +39,7 @@ public record PadQuestion(
         trials = List.copyOf(trials);
         rimGaps = List.copyOf(rimGaps);
         plays = List.copyOf(plays);
+        hinges = List.copyOf(hinges);
     }
 
     public static PadQuestion of(
@@ -52,6 +54,7 @@ public record PadQuestion(
                 measured.of(ReadingKind.TRIAL_PAD, cup.id()),
                 measured.of(ReadingKind.RIM_GAP, cup.hole()),
                 measured.of(ReadingKind.PLAY, cup.key()),
+                measured.of(ReadingKind.HINGE, cup.key()),
                 decidedMm,
                 stock,
                 rules);

@@ -1,15 +1,12 @@
 package hornwright.bench.plan.pads;
 
 import hornwright.bench.care.Hazard;
-import hornwright.bench.horn.HingeTube;
 import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.CupGeometry;
-import hornwright.bench.survey.Observed;
-import hornwright.bench.survey.PlayGrade;
-import hornwright.bench.survey.Reading;
+import hornwright.bench.plan.measured.HingePlay;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,10 +23,11 @@ import java.util.Optional;
 record PlayEffect(String display, PlannedNumber clearance, PlannedNumber shift, PlannedNumber tilt, boolean gates) {
 
     static Optional<PlayEffect> of(PadQuestion ask, CupGeometry geometry, Reasons reasons) {
-        if (ask.plays().isEmpty() || !(ask.plays().getLast().observed() instanceof Observed.Play felt)) {
-            return Optional.empty();
-        }
-        PlannedNumber clearance = clearance(ask.plays().getLast(), felt.radial(), reasons);
+        return HingePlay.across(ask.hinges(), ask.plays(), ask.rules(), reasons)
+                .map(clearance -> of(ask, geometry, clearance, reasons));
+    }
+
+    private static PlayEffect of(PadQuestion ask, CupGeometry geometry, PlannedNumber clearance, Reasons reasons) {
         PlannedNumber tube = tube(ask, reasons);
         Because.Input play = Because.Input.of("radial play", clearance);
         Because.Input length = Because.Input.of("tube length", tube);
@@ -50,7 +48,7 @@ record PlayEffect(String display, PlannedNumber clearance, PlannedNumber shift, 
                 length,
                 geometry.holeInput());
         boolean gates = clearance.value() >= ask.rules().value("play.accept_mm");
-        return Optional.of(new PlayEffect(ask.display(), clearance, shift, tilt, gates));
+        return new PlayEffect(ask.display(), clearance, shift, tilt, gates);
     }
 
     String why() {
@@ -71,33 +69,10 @@ record PlayEffect(String display, PlannedNumber clearance, PlannedNumber shift, 
                 List.of());
     }
 
-    private static PlannedNumber clearance(Reading reading, PlayGrade grade, Reasons reasons) {
-        String says = String.format(
-                Locale.ROOT,
-                "play of %s felt as \"%s\", usually %.2f to %.2f mm (common practice)",
-                reading.of(),
-                grade.word(),
-                grade.fromMm(),
-                grade.toMm());
-        Because.Leaf leaf =
-                new Because.FromReading("reading " + reading.id(), says, reading.id(), reading.instrument());
-        double half = (grade.toMm() - grade.fromMm()) / 2;
-        return reasons.leaf(leaf, grade.fromMm() + half, "mm", half / Math.sqrt(3));
-    }
-
     /** The tube over which play is taken up; its pattern, else what an unknown tube usually has. */
     private static PlannedNumber tube(PadQuestion ask, Reasons reasons) {
-        HingeTube tube = ask.keywork().keyOf(ask.cup()).tube();
         PlannedNumber share = reasons.rule(ask.rules(), "play.tube-share");
-        PlannedNumber length = tube.lengthMm() > 0
-                ? CupGeometry.pattern(
-                        reasons,
-                        ask.rules(),
-                        ask.keywork(),
-                        "tube length " + ask.cup().key(),
-                        tube.lengthMm(),
-                        "arm.from-pattern_mm")
-                : reasons.rule(ask.rules(), "hinge.tube-length_mm");
+        PlannedNumber length = HingePlay.tube(ask.keywork(), ask.keywork().keyOf(ask.cup()), ask.rules(), reasons);
         return reasons.derive(
                 ask.place() + "/tube",
                 "tube length x share it is taken over",

@@ -1,0 +1,60 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.fit.FitSheet;
+import hornwright.bench.plan.Becauses;
+import hornwright.bench.sheet.SheetAnswer;
+import hornwright.bench.sheet.SheetAsked;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The sheets that are worked at the bench, one for each sort of work that comes before the pads and after them. */
+public enum BenchSheet {
+    FIT(
+            "fit",
+            "Key fit",
+            "Rock each key on its rod and push it along. Play comes out before any pad goes in: a key that wanders lands in"
+                    + " a new place each time. Measure only the bad ones.",
+            FitSheet::of);
+
+    private final String word;
+    private final String title;
+    private final String lead;
+    private final Function<SheetAsked, SheetAnswer> room;
+
+    BenchSheet(String word, String title, String lead, Function<SheetAsked, SheetAnswer> room) {
+        this.word = word;
+        this.title = title;
+        this.lead = lead;
+        this.room = room;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public String lead() {
+        return lead;
+    }
+
+    public SheetAnswer answer(SheetAsked asked) {
+        return room.apply(asked);
+    }
+
+    public static Optional<BenchSheet> named(String word) {
+        return Stream.of(values()).filter(sheet -> sheet.word.equals(word)).findFirst();
+    }
+
+    /** The becauses of the sheet that has this number; none when no sheet has it. */
+    public static Becauses becauses(SheetAsked asked, String id) {
+        return Stream.of(values())
+                .map(sheet -> sheet.answer(asked).becauses())
+                .filter(becauses -> becauses.find(id).isPresent())
+                .findFirst()
+                .orElse(Becauses.none());
+    }
+}

@@ -1,0 +1,85 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.KeyGroup;
+import hornwright.bench.horn.Place;
+import hornwright.bench.plan.measured.HingePlay;
+import hornwright.bench.survey.ReadingKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Which readings a sheet asks for, and in what order they stand on it. */
+final class SheetLayout {
+    private final OnBench bench;
+
+    SheetLayout(OnBench bench) {
+        this.bench = bench;
+    }
+
+    /** A heading with the lines under it. */
+    record Section(String title, String how, List<Line> lines) {}
+
+    /**
+     * One thing that is read.
+     *
+     * @param fields always in sight
+     * @param more only opened when they are needed
+     */
+    record Line(String id, String name, String address, List<Field> fields, List<Field> more) {}
+
+    /** One field; with options it is chosen instead of typed. */
+    record Field(ReadingKind kind, String of, String point, String label, List<String> options) {
+        static Field typed(ReadingKind kind, String of, String point, String label) {
+            return new Field(kind, of, point, label, List.of());
+        }
+
+        static Field chosen(ReadingKind kind, String of, String point, String label, String... options) {
+            return new Field(kind, of, point, label, List.of(options));
+        }
+
+        String name() {
+            return "r/%s/%s/%s".formatted(kind.name(), of, point);
+        }
+    }
+
+    List<Section> of(BenchSheet sheet) {
+        return switch (sheet) {
+            case FIT -> fit();
+        };
+    }
+
+    private List<Section> fit() {
+        List<Section> sections = new ArrayList<>();
+        for (KeyGroup group : KeyGroup.values()) {
+            List<Line> lines =
+                    bench.keywork().group(group).stream().map(this::keyFit).toList();
+            if (!lines.isEmpty()) {
+                sections.add(new Section(group.title(), "", lines));
+            }
+        }
+        return sections;
+    }
+
+    private Line keyFit(Key key) {
+        return new Line(
+                key.id(),
+                OnBench.capital(key.name().display()),
+                address(key),
+                List.of(Field.typed(ReadingKind.PLAY, key.id(), "at the hinge tube", "Felt across, along")),
+                Stream.of(
+                                Field.typed(ReadingKind.HINGE, key.id(), HingePlay.ACROSS, "Clearance"),
+                                Field.typed(ReadingKind.HINGE, key.id(), HingePlay.ALONG, "Along the rod"),
+                                Field.typed(ReadingKind.HINGE, key.id(), HingePlay.CLOSABLE, "Tube that can be closed"))
+                        .toList());
+    }
+
+    private String address(Key key) {
+        return bench.keywork()
+                .cupOf(key)
+                .flatMap(bench::padOf)
+                .map(Place::id)
+                .map(bench::placeAddress)
+                .orElse("");
+    }
+}

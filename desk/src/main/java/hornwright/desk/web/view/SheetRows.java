@@ -1,0 +1,191 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.care.Hazard;
+import hornwright.bench.job.ReadingTaken;
+import hornwright.bench.sheet.Remedy;
+import hornwright.bench.sheet.SheetAnswer;
+import hornwright.bench.sheet.SheetLine;
+import hornwright.bench.sheet.Verdict;
+import hornwright.bench.survey.Reading;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Lays out a bench sheet: what was typed, when it was kept, and what follows line by line. */
+public final class SheetRows {
+    private final OnBench bench;
+    private final BenchSheet sheet;
+    private final SheetAnswer answer;
+    private final Map<String, SheetLine> lines;
+    private final Map<String, MeasureGrid.Typing> troubles;
+    private final Map<String, Instant> kept = new HashMap<>();
+
+    /** @param troubles by field name: what stands in the field instead of what is kept */
+    public SheetRows(OnBench bench, BenchSheet sheet, SheetAnswer answer, Map<String, MeasureGrid.Typing> troubles) {
+        this.bench = bench;
+        this.sheet = sheet;
+        this.answer = answer;
+        this.lines = answer.byId();
+        this.troubles = troubles;
+        bench.history().edits().forEach(posted -> {
+            if (posted.edit() instanceof ReadingTaken taken) {
+                kept.put(taken.reading().id(), posted.at());
+            }
+        });
+    }
+
+    public SheetPage page(Frame frame, String unit, String fresh) {
+        List<SheetPage.Section> sections = sections();
+        return new SheetPage(
+                frame,
+                Next.of(bench),
+                bench.id(),
+                bench.history().seq(),
+                sheet.word(),
+                sheet.title(),
+                sheet.lead(),
+                unit,
+                answer.summary(),
+                sections,
+                answer.order(),
+                troubles(sections),
+                fresh);
+    }
+
+    /** What has changed since that other state of the same sheet, and the fields that were sent. */
+    public SheetLive since(SheetRows was, Set<String> sent, boolean ahead) {
+        Map<String, SheetPage.Answer> before = new HashMap<>();
+        was.all().forEach(line -> before.put(line.id(), line.answer()));
+        List<MeasurePage.Cell> cells = new ArrayList<>();
+        List<SheetPage.Answer> answers = new ArrayList<>();
+        for (SheetPage.Line line : all()) {
+            for (SheetPage.Field field : both(line)) {
+                if (sent.contains(field.cell().name())) {
+                    cells.add(field.cell());
+                }
+            }
+            if (!line.answer().equals(before.get(line.id()))) {
+                answers.add(line.answer());
+            }
+        }
+        return new SheetLive(
+                bench.history().seq(), ahead, Next.of(bench), answer.summary(), cells, answers, answer.order());
+    }
+
+    private List<SheetPage.Line> all() {
+        return sections().stream().flatMap(section -> section.lines().stream()).toList();
+    }
+
+    private static List<SheetPage.Field> both(SheetPage.Line line) {
+        List<SheetPage.Field> fields = new ArrayList<>(line.fields());
+        fields.addAll(line.more());
+        return fields;
+    }
+
+    private List<SheetPage.Section> sections() {
+        return new SheetLayout(bench)
+                .of(sheet).stream()
+                        .map(section -> new SheetPage.Section(
+                                section.title(),
+                                section.how(),
+                                section.lines().stream().map(this::line).toList()))
+                        .toList();
+    }
+
+    private SheetPage.Line line(SheetLayout.Line line) {
+        SheetLine said = lines.getOrDefault(line.id(), SheetLine.untried(line.id()));
+        List<SheetPage.Field> more =
+                line.more().stream().map(f -> field(line, f)).toList();
+        boolean needed = said.verdict() == Verdict.ACT || said.verdict() == Verdict.STOP;
+        boolean typed = more.stream().anyMatch(field -> !field.cell().typed().isEmpty());
+        return new SheetPage.Line(
+                MeasurePage.rowId(line.id()),
+                line.name(),
+                line.address(),
+                line.fields().stream().map(f -> field(line, f)).toList(),
+                more,
+                needed || typed,
+                answer(line, said));
+    }
+
+    private SheetPage.Field field(SheetLayout.Line line, SheetLayout.Field field) {
+        Optional<Reading> reading = bench.job().readings().current().stream()
+                .filter(one -> one.kind() == field.kind()
+                        && one.of().equals(field.of())
+                        && one.point().equals(field.point()))
+                .reduce((first, second) -> second);
+        MeasureGrid.Typing typing = troubles.get(field.name());
+        String text =
+                typing != null ? typing.text() : reading.map(MeasureGrid::typed).orElse("");
+        MeasurePage.Cell cell = new MeasurePage.Cell(
+                MeasurePage.fieldId(field.kind().name(), field.of(), field.point()),
+                field.name(),
+                line.name() + ", " + field.label().toLowerCase(java.util.Locale.ROOT),
+                text,
+                reading.map(this::said).orElse(""),
+                "",
+                typing == null ? "" : typing.fault(),
+                false);
+        return new SheetPage.Field(
+                cell,
+                field.label(),
+                field.options().stream()
+                        .map(word -> new PlacePanel.Option(word, word, word.equals(text)))
+                        .toList());
+    }
+
+    private String said(Reading reading) {
+        Instant at = kept.get(reading.id());
+        return at == null ? "" : "saved " + Clocks.when(at, Instant.now());
+    }
+
+    private SheetPage.Answer answer(SheetLayout.Line line, SheetLine said) {
+        return new SheetPage.Answer(
+                "ans-" + MeasurePage.rowId(line.id()),
+                state(said.verdict()),
+                OnBench.capital(said.says()),
+                said.numbers().stream()
+                        .map(told -> Figure.of(bench.id(), told.label(), told.number()))
+                        .toList(),
+                said.remedies().stream().map(SheetRows::way).toList());
+    }
+
+    static State state(Verdict verdict) {
+        return new State(
+                switch (verdict) {
+                    case UNTRIED -> "missing";
+                    case GOOD -> "done";
+                    case MAY_STAY -> "planned";
+                    case ACT -> "stale";
+                    case STOP -> "contested";
+                },
+                verdict.word());
+    }
+
+    private static SheetPage.Way way(Remedy remedy) {
+        return new SheetPage.Way(
+                remedy.what(),
+                remedy.limit(),
+                remedy.toMin() == 0 ? "" : "%d to %d min".formatted(remedy.fromMin(), remedy.toMin()),
+                switch (remedy.undo()) {
+                    case YES -> "can be undone";
+                    case PARTLY -> "can be undone in part";
+                    case NO -> "cannot be undone";
+                },
+                remedy.cautions().stream().map(Hazard::inOneLine).toList());
+    }
+
+    private static List<MeasurePage.Trouble> troubles(List<SheetPage.Section> sections) {
+        return sections.stream()
+                .flatMap(section -> section.lines().stream())
+                .flatMap(line -> both(line).stream())
+                .map(SheetPage.Field::cell)
+                .filter(cell -> !cell.fault().isEmpty())
+                .map(cell -> new MeasurePage.Trouble(cell.id(), cell.label() + ": " + cell.fault()))
+                .toList();
+    }
+}
