@@ -29,6 +29,7 @@ final class ShippedRules {
             parallel-gap.vent_mm | 0.9 | 0.25 | mm | 0 | 5 | the same for octave vents | bench judgement
             cup-depth.large_mm | 3.0 | 0.3 | mm | 0.5 | 8 | cup floor to cup rim, holes of 15 mm and more, nobody has measured | bench judgement
             cup-depth.small_mm | 2.5 | 0.3 | mm | 0.5 | 8 | the same for smaller holes | bench judgement
+            cup-depth.from-pattern_mm | 0.2 | 0.2 | mm | 0 | 3 | a cup depth of this horn may differ so much from its pattern | bench judgement
             cup-depth.vent_mm | 1.9 | 0.3 | mm | 0.5 | 8 | the same for octave vents | bench judgement
             seat.depth_mm | 0.2 | 0.06 | mm | 0 | 1 | depth of a fresh seat in the pad face | common practice
             trial.level_mm | 0.05 | 0 | mm | 0.01 | 0.2 | a trial pad is called level when the feeler opposite reads less | bench judgement
@@ -39,9 +40,12 @@ final class ShippedRules {
             hole.from-pattern_mm | 0.3 | 0.3 | mm | 0 | 3 | a hole of this horn may differ so much from its pattern | bench judgement
             arm.from-pattern_mm | 1.0 | 1.0 | mm | 0 | 5 | an axis to centre of this horn may differ so much from its pattern | bench judgement
             height.from-pattern_mm | 0.3 | 0.3 | mm | 0 | 3 | a factory height of this horn may differ so much from its pattern | bench judgement
+            height.pads-differ_mm | 0.15 | 0.15 | mm | 0 | 1 | a new pad may hang so much higher or lower than the old one a height was read with | bench judgement
+            group.differs_mm | 0.6 | 0 | mm | 0.05 | 3 | a piece may differ so much from the one measured for its whole group | bench judgement
             foot.from-pattern_mm | 0.4 | 0.4 | mm | 0 | 3 | a foot of this horn may have differed so much from its pattern | bench judgement
             ratio.foot-centre | 2.2 | 0.45 |  | 0.5 | 6 | rise at the cup centre for each millimetre taken off a key foot | common practice
             ratio.guard-centre | 1.0 | 0.12 |  | 0.3 | 2 | the same where the cup itself meets a guard | bench judgement
+            ratio.turning-share | 0 | 0.015 |  | -0.1 | 0.1 | foot and cup lie a little below their axis, so that the rise for each millimetre differs from the arms by a share | bench judgement
             ratio.shim_mm | 1.0 | 0 | mm | 0.2 | 3 | the trial shim to ask for; a thinner one tells little | bench judgement
             foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
             foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice
@@ -74,6 +78,7 @@ final class ShippedRules {
             rim.act_mm | 0.1 | 0 | mm | 0.01 | 0.5 | worst rim gap from which the hole is levelled first | common practice
             spares.share | 0.1 | 0 |  | 0 | 1 | pads ordered beyond need, as a share, at least one of the commonest | bench judgement
             hinge.tube-length_mm | 30 | 10 | mm | 5 | 400 | length of a hinge tube nobody has measured | bench judgement
+            u.zero-share | 0.5 | 0 |  | 0 | 1 | share of an instrument's uncertainty that is its own zero and stays through repeats | bench judgement
             u.caliper_mm | 0.05 | 0 | mm | 0.001 | 2 | one standard uncertainty of a caliper on a cup or hole | bench judgement
             u.depth-rod_mm | 0.1 | 0 | mm | 0.001 | 2 | one standard uncertainty of a depth rod | bench judgement
             u.rule_mm | 0.5 | 0 | mm | 0.001 | 2 | one standard uncertainty of a rule held to a hinge | bench judgement

@@ -26,8 +26,16 @@ public final class CutFull {
         this.reasons = reasons;
     }
 
+    /** A foot that is not well known is left on by twice its uncertainty, so that nearly none comes out too thin. */
     public PlannedNumber foot(String place, PlannedNumber wanted) {
-        return full(place, wanted, "foot.cut-full_mm");
+        double leftOn = Math.max(rules.value("foot.cut-full_mm"), 2 * wanted.u());
+        return reasons.derive(
+                place + "/cutFull",
+                "what it is expected to need + what is left on for sanding, at least twice its uncertainty",
+                "mm",
+                in -> in[0] + Math.max(in[1], leftOn),
+                Because.Input.of("expected", wanted),
+                Because.Input.of("left on", reasons.rule(rules, "foot.cut-full_mm")));
     }
 
     public PlannedNumber link(String place, PlannedNumber pattern) {

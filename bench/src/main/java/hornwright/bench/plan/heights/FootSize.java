@@ -52,15 +52,15 @@ final class FootSize {
         return numbers;
     }
 
-    /** The height once the new material has lost what it loses in the first weeks. */
+    /** The height once the new material has lost what it loses in the first weeks; set as wanted, whoever wanted it. */
     PlannedNumber settled(PlannedNumber target, Map<NumberName, PlannedNumber> foot) {
         PlannedNumber loss = foot.get(NumberName.SETTLES);
         return reasons.derive(
                 ask.pad() + "/heightSettled",
-                "height wanted + what the stop loses x rise for each mm",
+                "height it is set to + what the stop loses x rise for each mm",
                 "mm",
                 in -> in[0] + in[1] * in[2],
-                Because.Input.of("height wanted", target),
+                new Because.Input("height it is set to", target.value(), "mm", 0, target.because()),
                 Because.Input.of("stop loses", java.util.Objects.requireNonNull(loss)),
                 Because.Input.of("ratio", ratio));
     }
@@ -90,13 +90,16 @@ final class FootSize {
                 Because.Input.of("thickness there now", whole),
                 Because.Input.of("height now", now),
                 Because.Input.of("height wanted", aim),
-                Because.Input.of("ratio", ratio)));
+                Because.Input.of("ratio", ratio),
+                newPad()));
         inputs.addAll(others());
+        double usual = newPad().value();
         return Optional.of(reasons.derive(
                 place + "/thickness from the height now",
-                "thickness there now + (height now - height wanted) / ratio - other pieces at the stop",
+                "thickness there now + (height now - height wanted) / ratio - other pieces at the stop; a new pad may hang"
+                        + " higher or lower than the one the height was read with",
                 "mm",
-                in -> in[0] + (in[1] - in[2]) / in[3] - sum(in, 4),
+                in -> in[0] + (in[1] - in[2] + in[4] - usual) / in[3] - sum(in, 5),
                 inputs));
     }
 
@@ -104,14 +107,28 @@ final class FootSize {
         if (now == null) {
             return Optional.empty();
         }
+        double usual = newPad().value();
         return Optional.of(reasons.derive(
                 place + "/change",
                 "(height now - height wanted) / ratio: more lowers the cup, less raises it",
                 "mm",
-                in -> (in[0] - in[1]) / in[2],
+                in -> (in[0] - in[1] + in[3] - usual) / in[2],
                 Because.Input.of("height now", now),
                 Because.Input.of("height wanted", aim),
-                Because.Input.of("ratio", ratio)));
+                Because.Input.of("ratio", ratio),
+                newPad()));
+    }
+
+    /** What the pad a height was read with and the one it is wanted with may differ by; nothing once the new one is in. */
+    private Because.Input newPad() {
+        PlannedNumber differs = reasons.rule(ask.rules(), "height.pads-differ_mm");
+        boolean old = ask.readWithOldPad();
+        return new Because.Input(
+                "a new pad may differ by",
+                old ? differs.value() : 0,
+                "mm",
+                old ? differs.value() : 0,
+                differs.because());
     }
 
     /** Key closed, metal to metal: what the foot travels until the cup is as high as wanted stays free. */

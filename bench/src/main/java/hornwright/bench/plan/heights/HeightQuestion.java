@@ -9,7 +9,9 @@ import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.Stage;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,6 +55,12 @@ public record HeightQuestion(
 
     String display() {
         return keywork.nameOf(cup).display();
+    }
+
+    /** Whether the height that stands for now was read before new pads went in. */
+    boolean readWithOldPad() {
+        return Stream.concat(fronts.stream(), centres.stream())
+                .anyMatch(reading -> reading.stage().compareTo(Stage.PADDED) < 0);
     }
 
     boolean guarded() {

@@ -44,7 +44,7 @@ final class LayerThickness {
             return Optional.empty();
         }
         String says = layer.byGroup() ? "thickness measured once for its group" : "thickness noted when it was found";
-        double u = ask.rules().value(layer.byGroup() ? "u.other_mm" : "u.caliper_mm");
+        double u = ask.rules().value(layer.byGroup() ? "group.differs_mm" : "u.caliper_mm");
         Because.Leaf leaf = new Because.FromFinding("found thickness " + place, says, place);
         return Optional.of(reasons.leaf(leaf, thick, "mm", thick > 0 ? u : 0));
     }

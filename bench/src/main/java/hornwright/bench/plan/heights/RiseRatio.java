@@ -59,14 +59,19 @@ final class RiseRatio {
     private Optional<PlannedNumber> fromArms() {
         return new ReadNumbers(ask.rules(), reasons)
                 .mean(place + "/axis to foot", "mean of the distances read", CupGeometry.sizes(ask.feet()))
-                .map(foot -> reasons.derive(
-                        place + "/ratio from the arms",
-                        "(axis to centre + hole / 2) / axis to foot",
-                        "",
-                        in -> (in[1] + in[0] / 2) / in[2],
-                        geometry.holeInput(),
-                        geometry.armInput(),
-                        Because.Input.of("axis to foot", foot)));
+                .map(foot -> {
+                    PlannedNumber turning = reasons.rule(ask.rules(), "ratio.turning-share");
+                    return reasons.derive(
+                            place + "/ratio from the arms",
+                            "(axis to centre + hole / 2) / axis to foot; neither point lies level with the axis, which"
+                                    + " turns the ratio by a share",
+                            "",
+                            in -> (in[1] + in[0] / 2) / in[2] * (1 - in[3]),
+                            geometry.holeInput(),
+                            geometry.armInput(),
+                            Because.Input.of("axis to foot", foot),
+                            Because.Input.of("turned by", turning));
+                });
     }
 
     private PlannedNumber typical() {

@@ -33,7 +33,17 @@ public final class ReadNumbers {
                 .mapToObj(i -> Because.Input.of("reading " + (i + 1), numbers.get(i)))
                 .toList();
         String unit = numbers.getFirst().unit();
-        return Optional.of(reasons.derive(id, rule, unit, ReadNumbers::mean, inputs));
+        PlannedNumber mean = reasons.derive(id, rule, unit, ReadNumbers::mean, inputs);
+        boolean one = readings.stream().map(Reading::instrument).distinct().count() == 1;
+        return Optional.of(one ? withItsZero(mean, numbers) : mean);
+    }
+
+    /** Readings with one instrument share its zero, a part of its uncertainty that no repeating averages out. */
+    private PlannedNumber withItsZero(PlannedNumber mean, List<PlannedNumber> numbers) {
+        double common = rules.value("u.zero-share");
+        double whole = numbers.stream().mapToDouble(PlannedNumber::u).average().orElse(0);
+        double u = Math.hypot(mean.u() * Math.sqrt(1 - common * common), common * whole);
+        return new PlannedNumber(mean.value(), mean.unit(), u, mean.because(), null, null, null);
     }
 
     public Optional<PlannedNumber> amount(Reading reading) {

@@ -80,14 +80,15 @@ record PadRoom(
     }
 
     private static PadRoom untried(PadQuestion ask, Reasons reasons, PlannedNumber seat, PlannedNumber depth) {
-        PlannedNumber gap = reasons.rule(ask.rules(), "parallel-gap." + ask.sizeClass() + "_mm");
+        PlannedNumber gap = Aims.patternUnlessSet(
+                ask, reasons, "gap between the rims", "parallel-gap." + ask.sizeClass() + "_mm", Cup::parallelGapMm);
         PlannedNumber floor = reasons.derive(
                 ask.place() + "/floorToRim",
-                "cup depth + the usual gap between the rims, until a trial pad tells",
+                "cup depth + the gap between the rims the maker had, until a trial pad tells",
                 "mm",
                 in -> in[0] + in[1],
                 Because.Input.of("cup depth", depth),
-                Because.Input.of("usual gap", gap));
+                Because.Input.of("gap by pattern", gap));
         return new PadRoom(
                 floor, room(ask, reasons, floor, seat), gap, projection(ask, reasons, gap, seat), null, null);
     }
@@ -115,7 +116,21 @@ record PadRoom(
     private static PlannedNumber depth(PadQuestion ask, Reasons reasons) {
         return new ReadNumbers(ask.rules(), reasons)
                 .mean(ask.place() + "/cupDepth", "mean of the cup depths read", ask.depths())
-                .orElseGet(() -> reasons.rule(ask.rules(), "cup-depth." + ask.sizeClass() + "_mm"));
+                .orElseGet(() -> unread(ask, reasons));
+    }
+
+    /** As the maker's cups are, unless the shop has set a figure of its own. */
+    private static PlannedNumber unread(PadQuestion ask, Reasons reasons) {
+        String typical = "cup-depth." + ask.sizeClass() + "_mm";
+        return ask.rules().get(typical).asShipped()
+                ? CupGeometry.pattern(
+                        reasons,
+                        ask.rules(),
+                        ask.keywork(),
+                        "cup depth " + ask.cup().hole(),
+                        ask.cup().depthMm(),
+                        "cup-depth.from-pattern_mm")
+                : reasons.rule(ask.rules(), typical);
     }
 
     /** The seat the maker's pads took, unless the shop has set its own. */
