@@ -27,6 +27,7 @@ record Shown(Program program, String horn) {
                 new PageOf("horn", horn),
                 new PageOf("horn-place", horn + "?layer=as-built&place=pad.low-b"),
                 new PageOf("arrival", horn + "/arrival"),
+                new PageOf("find", "/find?q=felt&horn=" + horn.substring(6)),
                 new PageOf("survey", horn + "/survey"),
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),

@@ -22,7 +22,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The shelf: which horns are in the shop, and the form that puts a new one on it. */
@@ -39,10 +38,7 @@ final class ShelfPages {
     }
 
     private void show(Context context, String pattern, String serial, String complaint, String fault) {
-        String sought =
-                Objects.requireNonNullElse(context.queryParam("find"), "").strip();
-        Shelf shelf = new Shelf(desk.shop());
-        List<Card> cards = sought.isEmpty() ? shelf.all() : shelf.find(sought);
+        List<Card> cards = new Shelf(desk.shop()).all();
         ShelfMemory memory = ShelfMemory.of(desk.shop());
         List<String> stands = cards.stream()
                 .map(card -> memory.of(card, () -> desk.text("stand", stand(desk.bench(card.job()), card))))
@@ -52,8 +48,7 @@ final class ShelfPages {
                 "shelf",
                 new ShelfPage(
                         desk.frame(context, "The shelf"),
-                        lead(sought, stands.size()),
-                        sought,
+                        lead(stands.size()),
                         stands,
                         memory.ofProgram("ghost", () -> desk.text("ghost", ghost())),
                         new ShelfPage.NewHorn(
@@ -74,12 +69,7 @@ final class ShelfPages {
         return Miniature.of(Keyworks.named(KeyworkFile.SHIPPED.getFirst()), cup -> false);
     }
 
-    private static String lead(String sought, int count) {
-        if (!sought.isEmpty()) {
-            return count == 0
-                    ? "Nothing here holds \"%s\".".formatted(sought)
-                    : "%d with \"%s\".".formatted(count, sought);
-        }
+    private static String lead(int count) {
         return switch (count) {
             case 0 -> "Nothing on the shelf yet. A horn needs only its voice and keywork; the rest can wait.";
             case 1 -> "One horn in the shop.";

@@ -26,6 +26,7 @@ public final class Site {
     List<Consumer<RoutesConfig>> pages() {
         return List.of(
                 new ShelfPages(desk)::routes,
+                new FindPages(desk)::routes,
                 new ArrivalPages(desk)::routes,
                 new HornPages(desk)::routes,
                 new PlacePages(desk)::routes,

@@ -22,6 +22,7 @@ import hornwright.bench.survey.Originality;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
+import hornwright.desk.find.Text;
 import hornwright.desk.journal.Card;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.journal.Place;
@@ -90,6 +91,28 @@ abstract class ShopContract {
         String shown = memory.of(card, () -> made);
         memory.keep();
         return shown;
+    }
+
+    @Test
+    void what_was_written_down_anywhere_is_found_and_what_was_taken_back_is_not() {
+        String job = openJob();
+        new NoteOwner(shop).note(job, once(1), new NoteOwner.Owner("Mühle & Söhne", "", ""), "gurgles on low B");
+        new WriteNote(shop).write(job, once(2), "foot.g-sharp", "skived by hand, looks older");
+        FindAnything anything = new FindAnything(shop);
+        for (String asked : List.of("muhle", "GURGL", "41207", "alto mühle")) {
+            assertThat(anything.find(asked, null, null)).as(asked).containsKey(Text.Sort.HORN);
+        }
+        assertThat(anything.find("skiv g#", null, null)).containsOnlyKeys(Text.Sort.NOTE);
+        new WriteNote(shop).write(job, once(3), "foot.g-sharp", "");
+        assertThat(anything.find("skiv", null, null)).isEmpty();
+        assertThat(Objects.requireNonNull(anything.find("g# foot", job, Keyworks.of(shop.jobNow(job)))
+                                .get(Text.Sort.PLACE))
+                        .best())
+                .first()
+                .satisfies(hit -> assertThat(hit.text().title()).isEqualTo("G♯ foot"));
+        new KeepPerson(shop)
+                .forget(Objects.requireNonNull(shop.jobNow(job).arrival().owner()));
+        assertThat(anything.find("muhle", null, null)).isEmpty();
     }
 
     @Test

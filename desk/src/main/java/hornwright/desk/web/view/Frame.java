@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param theme "light", "dark" or "" for the system's own
  * @param here the address of this page, to come back to
  * @param horn the name of the horn; null on the shop's own pages
+ * @param hornId its id, to look through its places; empty on the shop's own pages
  * @param tray the compartments of this horn or, on the shop's own pages, of the shop
  * @param sheets the sheets of the compartment that is open; empty when it has only one
  * @param history where every edit of this horn is told; empty on the shop's own pages
@@ -22,6 +23,7 @@ public record Frame(
         String here,
         String shop,
         @Nullable String horn,
+        String hornId,
         List<Compartment> tray,
         List<Compartment> sheets,
         String history,
@@ -37,14 +39,14 @@ public record Frame(
     public record Compartment(String name, String address, String fact, boolean current) {}
 
     public Frame titled(String other) {
-        return new Frame(other, files, theme, here, shop, horn, tray, sheets, history, foot);
+        return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, foot);
     }
 
-    public Frame ofHorn(String name, String told, String line) {
-        return new Frame(title, files, theme, here, shop, name, tray, sheets, told, line);
+    public Frame ofHorn(String name, String id, String told, String line) {
+        return new Frame(title, files, theme, here, shop, name, id, tray, sheets, told, line);
     }
 
     public Frame with(List<Compartment> compartments, List<Compartment> open) {
-        return new Frame(title, files, theme, here, shop, horn, compartments, open, history, foot);
+        return new Frame(title, files, theme, here, shop, horn, hornId, compartments, open, history, foot);
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * @param horns each {@link Stand} as it was rendered, perhaps in an earlier run
  * @param ghost the place of the next horn, rendered
  */
-public record ShelfPage(Frame frame, String lead, String sought, List<String> horns, String ghost, NewHorn form) {
+public record ShelfPage(Frame frame, String lead, List<String> horns, String ghost, NewHorn form) {
     public ShelfPage {
         horns = List.copyOf(horns);
     }
