@@ -18,6 +18,16 @@ final class Browser implements AutoCloseable {
     /** A form that is refused with a sentence is the program at work; browsers tell it to their console all the same. */
     private static final Pattern REFUSED = Pattern.compile("status of (409|422) ");
 
+    private static final List<String> SWITCHES = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;
     private final List<String> complaints = new ArrayList<>();
@@ -28,6 +38,13 @@ final class Browser implements AutoCloseable {
     }
 
     static Browser open() {
+        return open(List.of());
+    }
+
+    /** With further switches, as for a microphone that is a file. */
+    static Browser open(List<String> switches) {
+        List<String> all = new ArrayList<>(SWITCHES);
+        all.addAll(switches);
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         String path = System.getenv().getOrDefault("HORNWRIGHT_CHROMIUM", "/usr/bin/chromium");
@@ -38,15 +55,7 @@ final class Browser implements AutoCloseable {
                         .launch(new BrowserType.LaunchOptions()
                                 .setExecutablePath(Path.of(path))
                                 .setHeadless(true)
-                                .setArgs(List.of(
-                                        "--no-sandbox",
-                                        "--disable-gpu",
-                                        "--disable-dev-shm-usage",
-                                        "--disable-quic",
-                                        "--no-first-run",
-                                        "--disable-background-networking",
-                                        "--disable-component-update",
-                                        "--disable-sync"))));
+                                .setArgs(all)));
     }
 
     /** A page of that size, with scripts on or off. */

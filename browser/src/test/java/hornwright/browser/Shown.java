@@ -40,6 +40,7 @@ record Shown(Program program, String horn) {
                 new PageOf("as-built", horn + "/as-built"),
                 new PageOf("as-built-any", "/archive/as-built?voice=alto&serial=45300"),
                 new PageOf("evidence", "/archive/place?voice=alto&serial=41207&place=foot.d"),
+                new PageOf("sound", horn + "/sound"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("stock", "/stock"),
                 new PageOf("rules", "/rules"),

@@ -1,6 +1,7 @@
 package hornwright.desk.web;
 
 import hornwright.desk.web.view.Frame;
+import hornwright.desk.web.view.SoundPage;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -24,6 +25,7 @@ final class Assets {
             "horn.css",
             "bench.css",
             "archive.css",
+            "sound.css",
             "flow.css",
             "sheets.css",
             "narrow.css",
@@ -36,16 +38,24 @@ final class Assets {
     private final String script;
     private final String htmx;
     private final String icon;
+    private final String listen;
+    private final String ear;
 
     Assets() {
         style = keep("hornwright", "css", "text/css", joined(SHEETS));
         script = keep("hornwright", "js", "text/javascript", resource(FOLDER + "hornwright.js"));
         htmx = keep("htmx", "js", "text/javascript", resource(HTMX));
+        listen = keep("listen", "js", "text/javascript", resource(FOLDER + "listen.js"));
+        ear = keep("ear", "js", "text/javascript", resource(FOLDER + "ear.js"));
         icon = keep("mark", "svg", "image/svg+xml", resource(FOLDER + "mark.svg"));
     }
 
     Frame.Files files() {
         return new Frame.Files(style, script, htmx, icon);
+    }
+
+    SoundPage.Scripts scripts() {
+        return new SoundPage.Scripts(listen, ear);
     }
 
     void answer(Context context) {

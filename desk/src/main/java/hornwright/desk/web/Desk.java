@@ -1,11 +1,14 @@
 package hornwright.desk.web;
 
 import hornwright.bench.job.Job;
+import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.Plan;
+import hornwright.bench.sound.SoundAnswer;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Form;
+import hornwright.desk.use.HearHorn;
 import hornwright.desk.use.Keyworks;
 import hornwright.desk.use.ProposePlan;
 import hornwright.desk.use.Saved;
@@ -14,6 +17,7 @@ import hornwright.desk.use.ShowAsBuilt;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.Frame;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.SoundPage;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.UUID;
@@ -29,6 +33,7 @@ final class Desk {
     private final Shop shop;
     private final ProposePlan plans;
     private final ShowAsBuilt asBuilt;
+    private final HearHorn ears;
     private final Assets assets;
     private final Templates templates;
 
@@ -36,6 +41,7 @@ final class Desk {
         this.shop = shop;
         this.plans = new ProposePlan(shop);
         this.asBuilt = new ShowAsBuilt(shop);
+        this.ears = new HearHorn(shop);
         this.assets = assets;
         this.templates = templates;
     }
@@ -74,6 +80,21 @@ final class Desk {
     OnBench bench(String id) {
         Job job = job(id);
         return new OnBench(shop.job(id), job, Keyworks.of(job), plans.of(job));
+    }
+
+    /** How the horn plays. */
+    SoundAnswer sound(OnBench bench) {
+        return ears.of(bench.job(), bench.keywork(), bench.plan());
+    }
+
+    /** Everything a number on a page of this horn may rest on. */
+    Becauses becauses(OnBench bench) {
+        return bench.plan().becauses().and(sound(bench).becauses());
+    }
+
+    /** Where the script that records lies. */
+    SoundPage.Scripts scripts() {
+        return assets.scripts();
     }
 
     /** The same horn as it would be with that plan. */

@@ -37,6 +37,9 @@ final class PlanPages {
                 ? bench.plan().becauses()
                 : BenchSheet.becauses(SheetAsked.of(desk.plans().inputs(bench.job())), id);
         if (becauses.find(id).isEmpty()) {
+            becauses = desk.becauses(bench);
+        }
+        if (becauses.find(id).isEmpty()) {
             throw Refusal.notFound(
                     "The plan has changed and this number is reckoned anew; open it again from its page.");
         }

@@ -24,6 +24,8 @@ enum Sheet {
     WORK(Bay.WORK, "work", "Steps"),
     TRAYS(Bay.WORK, "trays", "Off and on"),
 
+    SOUND(Bay.SOUND, "sound", "Play and tuning"),
+
     HANDOVER(Bay.HANDOVER, "handover", "Hand-over");
 
     private final Bay bay;

@@ -38,6 +38,7 @@ public final class Site {
                 new WorkPages(desk)::routes,
                 new SheetPages(desk)::routes,
                 new HandOverPages(desk)::routes,
+                new SoundPages(desk)::routes,
                 new HistoryPages(desk)::routes,
                 new StockPages(desk)::routes,
                 new RulesPages(desk)::routes);

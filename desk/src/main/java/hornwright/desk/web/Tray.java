@@ -44,9 +44,9 @@ final class Tray {
             case MEASURE -> count(readings(bench), "reading");
             case PLAN -> sized(bench);
             case WORK -> worked(bench);
+            case SOUND -> played(bench);
             case ARRIVAL -> ArrivalRows.taken(bench).replace("taken", "photographs");
             case HANDOVER -> bench.job().decisions().containsKey("hand-over") ? "handed over" : "not yet";
-            case SOUND -> "";
         };
     }
 
@@ -79,6 +79,11 @@ final class Tray {
         return again > 0
                 ? again + " to look at again"
                 : "%d of %d steps".formatted(done, bench.plan().order().size());
+    }
+
+    private static String played(OnBench bench) {
+        int tests = bench.job().playTests().size();
+        return tests == 0 ? "not played yet" : count(tests, "play test");
     }
 
     private static String count(long number, String word) {
