@@ -1,5 +1,6 @@
 package hornwright.bench.archive;
 
+import hornwright.engines.belief.BeliefAnswer;
 import hornwright.engines.belief.Sighting;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One more look worth taking: on an original horn from these serials, at this place.
@@ -42,13 +45,38 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
         if (now < SETTLED) {
             return Optional.empty();
         }
-        return gaps(place, serial).stream()
-                .map(gap -> new NextLook(place.place(), gap, now, after(place, serial, gap)))
-                .filter(look -> look.gain() > WORTH_NAMING)
-                .max(Comparator.comparingDouble(NextLook::gain));
+        return best(place, serial, now).filter(look -> look.gain() > WORTH_NAMING);
     }
 
-    private static List<SerialRange> gaps(PlaceArchive place, long serial) {
+    /** A look can teach no more than it is uncertain itself, so the most uncertain gaps come first and the rest is left. */
+    private static Optional<NextLook> best(PlaceArchive place, long serial, double now) {
+        List<SerialRange> gaps = gaps(place, serial);
+        List<BeliefAnswer.At> likely =
+                place.likely(gaps.stream().map(NextLook::middle).toList());
+        List<Integer> order = IntStream.range(0, gaps.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -doubt(likely.get(i).probabilities())))
+                .toList();
+        @Nullable NextLook best = null;
+        for (int i : order) {
+            double most = doubt(likely.get(i).probabilities());
+            if (most <= (best == null ? WORTH_NAMING : best.gain())) {
+                break;
+            }
+            double after =
+                    after(place, serial, middle(gaps.get(i)), likely.get(i).probabilities());
+            if (best == null || now - after > best.gain()) {
+                best = new NextLook(place.place(), gaps.get(i), now, after);
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    static long middle(SerialRange gap) {
+        return gap.from() + (gap.to() - gap.from()) / 2;
+    }
+
+    static List<SerialRange> gaps(PlaceArchive place, long serial) {
         TreeSet<Long> serials = new TreeSet<>();
         place.sightings().forEach(s -> serials.add(s.serial()));
         if (serials.isEmpty()) {
@@ -68,11 +96,8 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
         return gaps;
     }
 
-    /** Expected doubt after one full look in the middle of a gap, whatever it shows. */
-    private static double after(PlaceArchive place, long serial, SerialRange gap) {
-        long probe = gap.from() + (gap.to() - gap.from()) / 2;
-        Map<String, Double> likely =
-                place.answer(probe, List.of()).at().getFirst().probabilities();
+    /** Expected doubt after one full look at that serial, whatever it shows. */
+    static double after(PlaceArchive place, long serial, long probe, Map<String, Double> likely) {
         double expected = 0;
         for (Map.Entry<String, Double> shown : likely.entrySet()) {
             List<Sighting> imagined = List.of(new Sighting(probe, shown.getKey(), 1));
@@ -83,7 +108,7 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
         return expected;
     }
 
-    private static double doubt(Map<String, Double> probabilities) {
+    static double doubt(Map<String, Double> probabilities) {
         double bits = 0;
         for (double p : probabilities.values()) {
             bits -= p > 0 ? p * Math.log(p) / Math.log(2) : 0;

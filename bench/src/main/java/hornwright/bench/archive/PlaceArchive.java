@@ -12,7 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -138,6 +140,12 @@ final class PlaceArchive {
         return answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.of(serial)));
     }
 
+    /** What a look at each of these serials would most likely show. */
+    List<BeliefAnswer.At> likely(List<Long> serials) {
+        return answers.to(new BeliefQuestion(sightings(), materials, PRIOR, CHANGE, serials))
+                .at();
+    }
+
     /** From one end of what is shown to the other. */
     Course course(SerialRange shown) {
         if (looks.isEmpty()) {
@@ -159,11 +167,15 @@ final class PlaceArchive {
                 Era.changes(answer));
     }
 
-    /** Looks of one origin at one serial count once: the best of them. */
+    /** Looks of one origin at one serial count once: the best of them. One that was set aside in writing counts no more. */
     List<Sighting> sightings() {
         record Source(long serial, String origin) {}
+        Set<String> aside = resolutions.stream().map(Resolution::evidence).collect(Collectors.toUnmodifiableSet());
         Map<Source, Look> best = new LinkedHashMap<>();
         for (Look look : looks) {
+            if (aside.contains(look.seen().id())) {
+                continue;
+            }
             best.merge(
                     new Source(look.serial(), look.seen().origin().id()),
                     look,

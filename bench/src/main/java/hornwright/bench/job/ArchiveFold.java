@@ -8,6 +8,7 @@ import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,7 +25,7 @@ public record ArchiveFold() implements Folding<Archives> {
         return switch (posted.edit()) {
             case WitnessAdded added ->
                 archives.with(with(archives.of(added.witness().maker()), added.witness()));
-            case ObservationsMade made -> made.observations().stream().reduce(archives, ArchiveFold::seen, (a, b) -> b);
+            case ObservationsMade made -> seen(archives, made.observations());
             case StatementAdded added -> archives.with(with(archives.of(added.maker()), added.statement()));
             case ConflictResolved resolved -> archives.with(with(archives.of(resolved.maker()), resolved.resolution()));
             case SearchLogged logged ->
@@ -35,19 +36,37 @@ public record ArchiveFold() implements Folding<Archives> {
         };
     }
 
-    private static Archives seen(Archives archives, Observation seen) {
-        Archive archive = archives.byMaker().values().stream()
-                .filter(one -> one.witnesses().stream().anyMatch(w -> w.id().equals(seen.witness())))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException(
-                        "observation %s names %s, who is no witness".formatted(seen.id(), seen.witness())));
-        return archives.with(new Archive(
-                archive.maker(),
-                archive.witnesses(),
-                put(archive.observations(), seen, Observation::id),
-                archive.statements(),
-                archive.resolutions(),
-                archive.searches()));
+    /** All looks of an edit at once: a bench paints a hundred places in one stroke. */
+    private static Archives seen(Archives archives, List<Observation> looks) {
+        Map<String, String> makers = new HashMap<>();
+        archives.byMaker()
+                .values()
+                .forEach(archive -> archive.witnesses().forEach(w -> makers.putIfAbsent(w.id(), archive.maker())));
+        Map<String, List<Observation>> byMaker = new LinkedHashMap<>();
+        for (Observation look : looks) {
+            String maker = makers.get(look.witness());
+            if (maker == null) {
+                throw new IllegalStateException(
+                        "observation %s names %s, who is no witness".formatted(look.id(), look.witness()));
+            }
+            byMaker.computeIfAbsent(maker, none -> new ArrayList<>()).add(look);
+        }
+        Archives grown = archives;
+        for (Map.Entry<String, List<Observation>> more : byMaker.entrySet()) {
+            grown = grown.with(with(grown.of(more.getKey()), more.getValue()));
+        }
+        return grown;
+    }
+
+    private static Archive with(Archive a, List<Observation> more) {
+        Map<String, Observation> all = new LinkedHashMap<>();
+        a.observations().forEach(look -> all.put(look.id(), look));
+        for (Observation look : more) {
+            all.remove(look.id());
+            all.put(look.id(), look);
+        }
+        return new Archive(
+                a.maker(), a.witnesses(), List.copyOf(all.values()), a.statements(), a.resolutions(), a.searches());
     }
 
     private static Archive with(Archive a, Witness witness) {

@@ -78,7 +78,7 @@ public final class RulerPrint {
 
     private static String pattern(Stuff stuff, boolean second, String id) {
         Stuff drawn = !stuff.patterned() && second ? Stuff.PLATE : stuff;
-        String turned = second ? "rotate(45) scale(1.4)" : "scale(" + PATTERN + ")";
+        String turned = second ? "rotate(45) scale(4.6)" : "scale(" + PATTERN + ")";
         return drawn.patterned()
                 ? drawn.printPattern(name(stuff, second, id))
                         .replace("patternUnits=", "patternTransform=\"" + turned + "\" patternUnits=")

@@ -29,16 +29,16 @@ public final class RulerSvg {
         for (Stuff stuff : Stuff.values()) {
             if (stuff.patterned()) {
                 out.append(stuff.screenPattern("ruler-" + stuff.word()));
-                out.append(closer(stuff.screenPattern("ruler-second-" + stuff.word())));
+                out.append(wider(stuff.screenPattern("ruler-second-" + stuff.word())));
             }
         }
         return out.append("</defs></svg>").toString();
     }
 
-    private static String closer(String pattern) {
+    private static String wider(String pattern) {
         return pattern.replace(
                 "patternUnits=\"userSpaceOnUse\"",
-                "patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45) scale(.55)\"");
+                "patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45) scale(1.9)\"");
     }
 
     /** A sample of a material as the bands show it. */
@@ -47,7 +47,7 @@ public final class RulerSvg {
                 .formatted(fill(Stuff.of(material), second));
     }
 
-    /** Which materials of a band are of a stuff that came before, and so are drawn with the closer pattern. */
+    /** Which materials of a band are of a stuff that came before, and so are drawn with the wider pattern. */
     public static Set<String> seconds(Course course, RulerScale scale) {
         Set<String> seconds = new TreeSet<>();
         if (!course.steps().isEmpty()) {
@@ -156,7 +156,7 @@ public final class RulerSvg {
         out.append(
                 against
                         ? "<path class=\"against\" d=\"M-4 58l8 8m0 -8l-8 8\"/>"
-                        : "<path class=\"%s\" d=\"M-4.5 8h9l-4.5 11z\"/>"
+                        : "<path class=\"%s\" d=\"M-4.2 7h8.4l-4.2 12z\"/>"
                                 .formatted(RulerMark.held(mark) ? "held" : "weak"));
         out.append("</svg>");
     }

@@ -22,7 +22,7 @@ record Scarf(List<Board> boards) {
     private static final double SEEN = 0.015;
 
     /**
-     * @param second whether another board of the band is of the same stuff, so that this one needs the closer pattern
+     * @param second whether another board of the band is of the same stuff, so that this one needs the wider pattern
      * @param upper and {@code lower}: the edges, left to right
      */
     record Board(String material, Stuff stuff, boolean second, List<Spot> upper, List<Spot> lower) {}

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornwright.bench.archive.Archive;
 import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Grade;
+import hornwright.bench.archive.Item;
 import hornwright.bench.archive.NextLook;
 import hornwright.bench.archive.SerialRange;
 import hornwright.bench.archive.Witness;
@@ -15,7 +16,6 @@ import hornwright.engines.belief.Standing;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What the invented archive says of the invented alto 41207. */
@@ -29,12 +29,61 @@ class DemoArchiveTest {
     }
 
     @Test
-    void fourteen_horns_were_looked_at_and_none_is_the_one_on_the_bench() {
-        assertThat(ARCHIVE.witnesses()).hasSize(14).noneMatch(witness -> witness.serial() == SERIAL);
+    void sixty_horns_were_looked_at_and_none_is_the_one_on_the_bench() {
+        assertThat(ARCHIVE.witnesses()).hasSize(60).noneMatch(witness -> witness.serial() == SERIAL);
+        assertThat(ARCHIVE.witnesses().stream().filter(witness -> witness.voice() == Voice.TENOR))
+                .hasSize(8);
         assertThat(ARCHIVE.witnesses().stream().mapToLong(Witness::serial)).allMatch(s -> s > 38_000 && s < 61_000);
         assertThat(ARCHIVE.witnesses().stream().filter(Witness::isMixed))
                 .extracting(Witness::id)
-                .containsExactly("w-43350");
+                .containsExactly("w-42760", "w-43350", "w-47455");
+    }
+
+    @Test
+    void the_horn_that_looks_forged_weighs_little_and_moves_nothing() {
+        assertThat(ARCHIVE.items(Voice.ALTO, "foot.e", 42_760))
+                .filteredOn(item -> item.id().startsWith("w-42760"))
+                .singleElement()
+                .satisfies(item -> {
+                    assertThat(item.material()).isEqualTo("woven wool felt");
+                    assertThat(item.strength().value()).isZero();
+                });
+        AsBuiltAt foot =
+                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 42_760).get("foot.e"));
+        assertThat(foot.material()).isEqualTo("natural cork");
+    }
+
+    @Test
+    void a_recording_printed_again_counts_once() {
+        List<Item> told = ARCHIVE.items(Voice.ALTO, "foot.e", 46_000).stream()
+                .filter(item -> item.evidence().origin().id().equals("the foreman, as recorded"))
+                .toList();
+        assertThat(told).hasSize(2);
+        Archive once = new Archive(
+                ARCHIVE.maker(),
+                ARCHIVE.witnesses(),
+                ARCHIVE.observations(),
+                ARCHIVE.statements().stream()
+                        .filter(said -> !said.evidence().id().startsWith("foreman-again"))
+                        .toList(),
+                ARCHIVE.resolutions(),
+                ARCHIVE.searches());
+        AsBuiltAt twice =
+                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 46_000).get("foot.e"));
+        AsBuiltAt single =
+                Objects.requireNonNull(once.asBuilt(Voice.ALTO, 46_000).get("foot.e"));
+        assertThat(twice.grade()).isEqualTo(single.grade());
+        assertThat(twice.grading().groups()).isEqualTo(single.grading().groups());
+        assertThat(twice.grading().supporting()).isEqualTo(single.grading().supporting() + 1);
+    }
+
+    @Test
+    void the_felt_over_the_first_cork_is_set_aside_in_writing_and_stays_visible() {
+        assertThat(at("foot.a").grade()).isEqualTo(Grade.WELL_SUPPORTED);
+        assertThat(ARCHIVE.items(Voice.ALTO, "foot.a", SERIAL))
+                .filteredOn(item -> item.resolved() != null)
+                .singleElement()
+                .satisfies(item -> assertThat(item.material()).isEqualTo("woven wool felt"));
     }
 
     @Test
@@ -68,11 +117,12 @@ class DemoArchiveTest {
         AsBuiltAt foot = at("foot.e");
         assertThat(foot.material()).isEqualTo("natural cork");
         AsBuiltAt.ChangeOver change = Objects.requireNonNull(foot.changeOver());
-        assertThat(change.between()).isEqualTo(new SerialRange(44512, 46208));
+        // between 45180 and 45700 two benches of the works used both; the interval reaches over that time
+        assertThat(change.between()).isEqualTo(new SerialRange(44512, 45560));
         assertThat(change.before()).isEqualTo("natural cork");
         assertThat(change.after()).isEqualTo("woven wool felt");
         assertThat(change.probability()).isGreaterThanOrEqualTo(0.95);
-        assertThat(foot.gradeInWords()).isEqualTo("B · well supported · 11 for, 0 against, 11 groups");
+        assertThat(foot.gradeInWords()).isEqualTo("B · well supported · 23 for, 3 against, 26 groups");
     }
 
     @Test
@@ -80,29 +130,21 @@ class DemoArchiveTest {
         AsBuiltAt sleeve = at("sleeve.side-c");
         assertThat(sleeve.material()).isEqualTo("plain cotton tubing");
         AsBuiltAt.ChangeOver change = Objects.requireNonNull(sleeve.changeOver());
-        // one look short of certainty on either side: the interval is wider than the gap 49730 to 53962
-        assertThat(change.between().contains(new SerialRange(49730, 53962))).isTrue();
+        assertThat(change.between()).isEqualTo(new SerialRange(51610, 52020));
         assertThat(change.after()).isEqualTo("rubberised cotton tubing");
     }
 
     @Test
-    void no_other_place_changed() {
+    void four_change_overs_and_no_more() {
         assertThat(BUILT.entrySet().stream()
                         .filter(e -> e.getValue().changeOver() != null)
-                        .map(Map.Entry::getKey))
-                .allMatch(place -> Set.of(
-                                "foot.d",
-                                "foot.e",
-                                "foot.f",
-                                "foot.f-sharp",
-                                "foot.g",
-                                "foot.a",
-                                "foot.bis",
-                                "foot.b",
-                                "foot.c-vent",
-                                "sleeve.side-b-flat",
-                                "sleeve.side-c")
-                        .contains(place));
+                        .map(e -> e.getKey().replaceFirst("\\..*", "") + " "
+                                + Objects.requireNonNull(e.getValue().changeOver())
+                                        .between()
+                                        .inWords())
+                        .distinct())
+                .containsExactlyInAnyOrder(
+                        "foot 44512 to 45560", "guard 55120 to 55640", "link 48260 to 48520", "sleeve 51610 to 52020");
     }
 
     @Test
@@ -113,7 +155,8 @@ class DemoArchiveTest {
             assertThat(at(place).probability()).isLessThan(0.95);
         }
         assertThat(BUILT.values().stream().filter(built -> built.grade() == Grade.CONTESTED))
-                .hasSize(2);
+                .extracting(AsBuiltAt::place)
+                .containsExactlyInAnyOrder("adhesive.d", "adhesive.e", "link.f-sharp-to-bis");
     }
 
     @Test
@@ -132,7 +175,7 @@ class DemoArchiveTest {
     @Test
     void a_place_nobody_looked_at_is_a_gap() {
         AsBuiltAt built = Objects.requireNonNull(
-                ARCHIVE.asBuilt(Voice.ALTO, SERIAL, List.of("strap-ring")).get("strap-ring"));
+                ARCHIVE.asBuilt(Voice.ALTO, SERIAL, List.of("neck-screw")).get("neck-screw"));
         assertThat(built.isGap()).isTrue();
         assertThat(built.chanceInWords()).isEqualTo("nobody has looked at this place yet");
     }
@@ -140,7 +183,11 @@ class DemoArchiveTest {
     @Test
     void it_says_where_one_more_look_would_tell_most() {
         List<NextLook> next = ARCHIVE.nextLooks(Voice.ALTO, SERIAL, BUILT.keySet());
-        assertThat(next.getFirst().place()).isEqualTo("adhesive.d");
-        assertThat(next.getFirst().serials()).isEqualTo(new SerialRange(40912, 41629));
+        assertThat(next.getFirst().place()).isEqualTo("foot.g");
+        assertThat(next.getFirst().serials()).isEqualTo(new SerialRange(45181, 45309));
+        assertThat(next)
+                .filteredOn(look -> look.place().equals("adhesive.d"))
+                .extracting(NextLook::serials)
+                .containsExactly(new SerialRange(40912, 41629));
     }
 }

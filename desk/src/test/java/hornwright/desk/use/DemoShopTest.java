@@ -49,7 +49,7 @@ final class DemoShopTest {
                 .containsExactlyInAnyOrder(
                         "alto 41207 by Tarrant & Loe", "tenor 43118 by Tarrant & Loe", "alto 39862 by Tarrant & Loe");
         assertThat(shop.stock().state().of(StockKind.PAD)).hasSizeGreaterThan(60);
-        assertThat(shop.archive().state().of("Tarrant & Loe").witnesses()).hasSize(14);
+        assertThat(shop.archive().state().of("Tarrant & Loe").witnesses()).hasSize(60);
         assertThat(shop.archive().state().of("Tarrant & Loe").asBuilt(Voice.ALTO, 41207))
                 .isNotEmpty();
     }
