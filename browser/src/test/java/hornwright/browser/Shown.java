@@ -32,6 +32,8 @@ record Shown(Program program, String horn) {
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),
                 new PageOf("plan", horn + "/plan"),
+                new PageOf("feel", horn + "/feel"),
+                new PageOf("lever", horn + "/lever/e"),
                 new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),
                 new PageOf("fit", horn + "/fit"),

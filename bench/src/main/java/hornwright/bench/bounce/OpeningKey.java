@@ -94,6 +94,11 @@ public record OpeningKey(Key key, Cup cup, List<KeyPart> parts, Cushion cushion,
         return new OpeningKey(key, cup, changed, new Cushion(cushion.sheets(), area), friction, speed);
     }
 
+    /** The question as the action engine wants it. */
+    public ActionInput asEngineWantsIt(Materials materials) {
+        return input(materials, null);
+    }
+
     /** As the engine wants it; the restitution is that of the cushion unless one is given. */
     ActionInput input(Materials materials, @Nullable Double restitution) {
         Cushion.Law law = landing(materials);

@@ -44,6 +44,21 @@ public final class Materials {
         return new Materials(rules, more, instead);
     }
 
+    /** The rules with every test laid over them, so that whatever works by rules works by what was measured. */
+    public ShopRules measuredRules() {
+        ShopRules measured = rules;
+        for (Map.Entry<String, Fit> fit : fits.entrySet()) {
+            if (rules.find(fit.getKey()).isPresent()) {
+                measured = measured.measured(
+                        fit.getKey(),
+                        fit.getValue().value(),
+                        fit.getValue().u(),
+                        fit.getValue().how());
+            }
+        }
+        return measured;
+    }
+
     public ShopRules rules() {
         return rules;
     }
@@ -58,9 +73,20 @@ public final class Materials {
         if (fit != null) {
             return new Cell(material, property, fit.value(), fit.u(), Standing.MEASURED, fit.how());
         }
-        Rule rule = rules.find(property.rule(material)).orElseGet(() -> rules.get(property.rule(UNKNOWN)));
-        Standing standing = rule.asShipped() ? Standing.TYPICAL : Standing.SET;
-        return new Cell(material, property, rule.value(), rule.u(), standing, rule.says() + " (" + rule.label() + ")");
+        Rule rule = rule(material, property);
+        return new Cell(material, property, rule.value(), rule.u(), standing(rule), rule.says() + " (" + rule.label() + ")");
+    }
+
+    /** The rule that holds a figure; that of an unknown material where nobody has listed this one. */
+    public Rule rule(String material, Property property) {
+        return rules.find(property.rule(material)).orElseGet(() -> rules.get(property.rule(UNKNOWN)));
+    }
+
+    private static Standing standing(Rule rule) {
+        if (rule.isMeasured()) {
+            return Standing.MEASURED;
+        }
+        return rule.asShipped() ? Standing.TYPICAL : Standing.SET;
     }
 
     public double value(String material, Property property) {

@@ -5,20 +5,27 @@ import hornwright.bench.horn.Word;
 /** One column of the table of materials. */
 public enum Property implements Word {
     /** Pressure at full strain, MPa, in pressure = modulus × strain^exponent. */
-    MODULUS("modulus_MPa", "MPa"),
-    EXPONENT("exponent", ""),
+    MODULUS("modulus_MPa", "MPa", "stiffness"),
+    EXPONENT("exponent", "", "exponent"),
     /** Share of its speed a foot gets back. */
-    RESTITUTION("restitution", ""),
-    DENSITY("density_kg_m3", "kg/m³"),
+    RESTITUTION("restitution", "", "gives back"),
+    DENSITY("density_kg_m3", "kg/m³", "density"),
     /** Share of its thickness lost in the first weeks. */
-    SETTLING("settling", "");
+    SETTLING("settling", "", "packs by");
 
     private final String word;
     private final String unit;
+    private final String label;
 
-    Property(String word, String unit) {
+    Property(String word, String unit, String label) {
         this.word = word;
         this.unit = unit;
+        this.label = label;
+    }
+
+    /** The head of its column. */
+    public String label() {
+        return label;
     }
 
     @Override

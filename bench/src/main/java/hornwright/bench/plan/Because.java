@@ -61,6 +61,9 @@ public sealed interface Because {
     record FromRule(String id, String rule, String shopRule, Mark mark, boolean asShipped) implements Leaf {
         @Override
         public String kind() {
+            if (mark == Mark.MEASURED) {
+                return mark.word();
+            }
             return asShipped ? "shop rule, " + mark.word() + ", typical" : "shop rule";
         }
     }

@@ -31,7 +31,20 @@ public record Rule(
 
     /** How the rule is shown beside its value. */
     public String label() {
+        if (isMeasured()) {
+            return mark.word();
+        }
         return asShipped ? mark.word() + ", typical, check yours" : "set by this shop";
+    }
+
+    /** Whether a test at this shop's bench gave the value. */
+    public boolean isMeasured() {
+        return mark == Mark.MEASURED;
+    }
+
+    Rule measured(double newValue, double newU, String how) {
+        double within = Math.clamp(newValue, least, most);
+        return new Rule(id, within, newU, unit, least, most, says + "; " + how, Mark.MEASURED, false);
     }
 
     Rule with(double newValue) {

@@ -50,6 +50,25 @@ final class ShippedRules {
             foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
             foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice
             spring.from-pattern_mm | 0.05 | 0.05 | mm | 0 | 1 | the wire of a spring may differ so much from its pattern: one step of the drawer | bench judgement
+            spring.pull-share | 1 | 0.12 |  | 0.3 | 3 | what a spring nobody has weighed pulls, as a share of its pattern | bench judgement
+            touch.even-share | 0.1 | 0 |  | 0.01 | 0.5 | touches of a stack count as even when none is further from the middle one than this share | common practice
+            touch.upper-stack.least_N | 0.34 | 0 | N | 0 | 5 | lightest usual touch of the upper stack | common practice
+            touch.upper-stack.most_N | 0.54 | 0 | N | 0 | 5 | heaviest usual touch of the upper stack | common practice
+            touch.lower-stack.least_N | 0.44 | 0 | N | 0 | 5 | lightest usual touch of the lower stack | common practice
+            touch.lower-stack.most_N | 0.74 | 0 | N | 0 | 5 | heaviest usual touch of the lower stack | common practice
+            touch.g-sharp.least_N | 0.64 | 0 | N | 0 | 5 | lightest usual G sharp touch | common practice
+            touch.g-sharp.most_N | 0.93 | 0 | N | 0 | 5 | heaviest usual G sharp touch | common practice
+            touch.table.least_N | 1.18 | 0 | N | 0 | 5 | lightest usual touch of the low table | common practice
+            touch.table.most_N | 1.77 | 0 | N | 0 | 5 | heaviest usual touch of the low table | common practice
+            touch.low.least_N | 0.74 | 0 | N | 0 | 5 | lightest usual touch of low C and E flat | common practice
+            touch.low.most_N | 1.18 | 0 | N | 0 | 5 | heaviest usual touch of low C and E flat | common practice
+            touch.side.least_N | 0.59 | 0 | N | 0 | 5 | lightest usual side touch | common practice
+            touch.side.most_N | 0.93 | 0 | N | 0 | 5 | heaviest usual side touch | common practice
+            touch.palm.least_N | 0.59 | 0 | N | 0 | 5 | lightest usual palm touch | common practice
+            touch.palm.most_N | 0.93 | 0 | N | 0 | 5 | heaviest usual palm touch | common practice
+            touch.octave.least_N | 0.78 | 0 | N | 0 | 5 | lightest usual octave thumb | common practice
+            touch.octave.most_N | 1.18 | 0 | N | 0 | 5 | heaviest usual octave thumb | common practice
+            balance.held-least_N | 0.3 | 0 | N | 0 | 5 | a pad that a lever holds shut against its own spring is held at least so hard | bench judgement
             regulation.closed_mm | 0.02 | 0 | mm | 0.001 | 0.1 | a gap up to so much counts as closed under a feeler | bench judgement
             regulation.wrong_mm | 0.3 | 0 | mm | 0.02 | 2 | a contact nobody has set may be too thick or too thin by so much | bench judgement
             regulation.cut-u_mm | 0.005 | 0 | mm | 0.001 | 0.2 | one standard uncertainty of a contact cut and sanded against a thickness gauge | bench judgement

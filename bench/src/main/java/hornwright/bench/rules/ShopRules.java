@@ -48,6 +48,13 @@ public record ShopRules(Map<String, Rule> byId, Rounding rounding, String curren
         return new ShopRules(changed, rounding, currency);
     }
 
+    /** The same rules with one value as tests at the shop's own bench gave it, which outranks what it came with or was set to. */
+    public ShopRules measured(String id, double value, double u, String how) {
+        Map<String, Rule> changed = new LinkedHashMap<>(byId);
+        changed.put(id, get(id).measured(value, u, how));
+        return new ShopRules(changed, rounding, currency);
+    }
+
     /** The same rules with one back to the value it came with. */
     public ShopRules asShipped(String id) {
         Map<String, Rule> changed = new LinkedHashMap<>(byId);

@@ -33,7 +33,14 @@ enum Ink {
     TOKEN("token", "none", "#111111", 2),
     BODY("body-wall", "none", "#111111", 3),
     GHOST("ghost", "none", "#777777", 0.9),
-    LEADER("leader", "none", "#777777", 0.7);
+    LEADER("leader", "none", "#777777", 0.7),
+    /** Of a graph: its axes, the curve it is about, another beside it, what is wanted, what is not known. */
+    AXIS("axis", "none", "#111111", 0.8),
+    CURVE("curve", "none", "#111111", 2),
+    OTHER_CURVE("other-curve", "none", "#777777", 1.2),
+    WANTED("wanted", "#ececec", "none", 0),
+    DOUBT("doubt", "#dddddd", "none", 0),
+    PEARL("dot", "#ffffff", "#111111", 1.4);
 
     private final String css;
     private final String fill;
@@ -68,6 +75,7 @@ enum Ink {
             case FRONT -> " stroke-dasharray=\"18 4 3 4\"";
             case SEAT -> " stroke-dasharray=\"3 2\"";
             case GHOST -> " stroke-dasharray=\"5 3\"";
+            case OTHER_CURVE -> " stroke-dasharray=\"4 3\"";
             case CROSSING -> " stroke-dasharray=\"2 4\"";
             default -> "";
         };

@@ -30,4 +30,12 @@ public enum PaperSize {
         return String.format(
                 Locale.ROOT, "@page { size: %.1fmm %.1fmm; margin: %.2fmm %.2fmm; }", widthMm, heightMm, top, side);
     }
+
+    /** The same for a sheet that lies on its side. */
+    public String lyingRule() {
+        double side = (heightMm - 254) / 2;
+        double top = (widthMm - 190) / 2;
+        return String.format(
+                Locale.ROOT, "@page { size: %.1fmm %.1fmm; margin: %.2fmm %.2fmm; }", heightMm, widthMm, top, side);
+    }
 }

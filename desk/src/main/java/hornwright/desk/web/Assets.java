@@ -28,6 +28,7 @@ final class Assets {
             "sound.css",
             "flow.css",
             "sheets.css",
+            "feel.css",
             "narrow.css",
             "print.css");
 

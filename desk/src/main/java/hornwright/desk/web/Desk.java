@@ -10,6 +10,7 @@ import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Form;
 import hornwright.desk.use.HearHorn;
 import hornwright.desk.use.Keyworks;
+import hornwright.desk.use.LaterChapters;
 import hornwright.desk.use.ProposePlan;
 import hornwright.desk.use.Saved;
 import hornwright.desk.use.Shop;
@@ -34,6 +35,7 @@ final class Desk {
     private final ProposePlan plans;
     private final ShowAsBuilt asBuilt;
     private final HearHorn ears;
+    private final LaterChapters later;
     private final Assets assets;
     private final Templates templates;
 
@@ -42,6 +44,7 @@ final class Desk {
         this.plans = new ProposePlan(shop);
         this.asBuilt = new ShowAsBuilt(shop);
         this.ears = new HearHorn(shop);
+        this.later = new LaterChapters(plans);
         this.assets = assets;
         this.templates = templates;
     }
@@ -66,6 +69,10 @@ final class Desk {
 
     ShowAsBuilt asBuilt() {
         return asBuilt;
+    }
+
+    LaterChapters later() {
+        return later;
     }
 
     void answer(Context context, String template, Object model) {

@@ -33,9 +33,7 @@ final class PlanPages {
     private void because(Context context) {
         OnBench bench = desk.bench(context);
         String id = Objects.requireNonNullElse(context.queryParam("of"), "");
-        Becauses becauses = bench.plan().becauses().find(id).isPresent()
-                ? bench.plan().becauses()
-                : BenchSheet.becauses(SheetAsked.of(desk.plans().inputs(bench.job())), id);
+        Becauses becauses = becauses(bench, id);
         if (becauses.find(id).isEmpty()) {
             becauses = desk.becauses(bench);
         }
@@ -52,5 +50,14 @@ final class PlanPages {
                     "because",
                     new BecausePage(desk.frame(context, bench, "Because", "plan"), reasons, bench.address("plan")));
         }
+    }
+
+    /** The table that knows the id: the plan's, a bench sheet's, or that of a chapter reckoned later. */
+    private Becauses becauses(OnBench bench, String id) {
+        if (bench.plan().becauses().find(id).isPresent()) {
+            return bench.plan().becauses();
+        }
+        Becauses sheet = BenchSheet.becauses(SheetAsked.of(desk.plans().inputs(bench.job())), id);
+        return sheet.find(id).isPresent() ? sheet : desk.later().becauses(bench.job(), id);
     }
 }

@@ -20,6 +20,7 @@ enum Sheet {
     FIT(Bay.MEASURE, "fit", "Key fit"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
+    FEEL(Bay.PLAN, "feel", "Feel"),
 
     WORK(Bay.WORK, "work", "Steps"),
     TRAYS(Bay.WORK, "trays", "Off and on"),

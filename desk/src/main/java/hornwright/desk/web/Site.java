@@ -33,6 +33,7 @@ public final class Site {
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,
+                new FeelPages(desk)::routes,
                 new PaperPages(desk)::routes,
                 new AsBuiltPages(desk)::routes,
                 new WorkPages(desk)::routes,

@@ -26,6 +26,10 @@ public record Figure(
                 because(horn, number.because()));
     }
 
+    Figure withValue(String written) {
+        return new Figure(label, written, unit, uncertainty, window, at, because);
+    }
+
     /** Where the because of that id is told. */
     public static String because(String horn, String id) {
         return "/horn/%s/because?of=%s".formatted(horn, URLEncoder.encode(id, StandardCharsets.UTF_8));

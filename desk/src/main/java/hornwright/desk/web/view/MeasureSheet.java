@@ -52,7 +52,7 @@ public enum MeasureSheet {
     TOUCHES(
             "touches",
             "Touch weights",
-            "The least that moves the key, at the middle of the touch; newtons, or grams with a g.",
+            "The least that does its work, shuts all it shuts or lifts what it lifts, at the middle of the touch; newtons, or grams with a g.",
             List.of(new Column(ReadingKind.TOUCH_WEIGHT, "middle of the touch", "Weight")),
             List.of()),
     PLAY(

@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.care.Hazard;
+import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.Built;
@@ -48,8 +49,19 @@ public final class PanelRows {
                 counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
                 bench.job().notes().getOrDefault(place.id(), ""),
                 form(place, found, typedThickness, fault),
+                lever(place),
                 bench.history().seq(),
                 fresh);
+    }
+
+    private String lever(Place place) {
+        String key = switch (place.belongsTo()) {
+            case Owner.OfCup cup -> bench.keywork().cups().get(cup.id()).key();
+            case Owner.OfKey one -> one.id();
+            case Owner.OfLink link -> bench.keywork().links().get(link.id()).driver();
+            default -> "";
+        };
+        return key.isEmpty() ? "" : bench.address("lever/" + key);
     }
 
     private static String found(Found found) {

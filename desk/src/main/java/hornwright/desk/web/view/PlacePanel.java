@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param found what is there now, in words; empty when nobody has looked
  * @param asBuilt what left the factory, in words, and how well that is known
+ * @param lever the address of its key from the side; empty for what belongs to no key
  * @param seq how far the job had come when this was made
  * @param thicknesses for a pad: what each stocked thickness leaves to float
  */
@@ -28,6 +29,7 @@ public record PlacePanel(
         String whoDecides,
         String note,
         FindingForm form,
+        String lever,
         long seq,
         String fresh) {
     public PlacePanel {

@@ -1,0 +1,99 @@
+package hornwright.desk.use;
+
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.job.Job;
+import hornwright.bench.plan.Becauses;
+import hornwright.bench.plan.PlanInputs;
+import hornwright.bench.plan.Reasons;
+import hornwright.bench.plan.bounce.BounceChapter;
+import hornwright.bench.plan.bounce.BounceQuestion;
+import hornwright.bench.plan.feel.FeelAnswer;
+import hornwright.bench.plan.feel.FeelChapter;
+import hornwright.bench.plan.feel.FeelQuestion;
+import hornwright.bench.rules.ShopRules;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/**
+ * The chapters of a plan that take too long for a keystroke: reckoned when a page asks, remembered for each job until what
+ * they depend on changes.
+ */
+public final class LaterChapters {
+    private record Known(Object question, Object answer) {}
+
+    private final ProposePlan plans;
+    private final Map<String, Known> known = new ConcurrentHashMap<>();
+
+    public LaterChapters(ProposePlan plans) {
+        this.plans = plans;
+    }
+
+    public FeelAnswer feel(Job job) {
+        return remembered("feel " + job.id(), FeelQuestion.of(plans.inputs(job)), FeelChapter::of);
+    }
+
+    /** How every key that a spring opens comes to rest. */
+    public BounceChapter.Answer bounce(Job job) {
+        return remembered("bounce " + job.id(), bounceQuestion(job), BounceChapter::of);
+    }
+
+    /** One key as built, as planned, and with other centres and bumpers. */
+    public BounceChapter.Answer bounce(Job job, String key) {
+        return remembered(
+                "bounce " + job.id() + " " + key,
+                bounceQuestion(job),
+                ask -> BounceChapter.sideBySide(ask, ask.keywork().keys().get(key)));
+    }
+
+    /** The because of that id with all it rests on, wherever it was reckoned; {@link Becauses#none} when it is nowhere. */
+    public Becauses becauses(Job job, String id) {
+        return Stream.<Supplier<Becauses>>of(
+                        () -> plans.of(job).becauses(),
+                        () -> rule(job, id),
+                        () -> feel(job).becauses(),
+                        () -> bounce(job).becauses(),
+                        () -> bounce(job, keyIn(job, id)).becauses())
+                .map(Supplier::get)
+                .filter(table -> table.find(id).isPresent())
+                .findFirst()
+                .orElse(Becauses.none());
+    }
+
+    /** A rule of the shop explains itself. */
+    private Becauses rule(Job job, String id) {
+        ShopRules rules = plans.inputs(job).rules();
+        Reasons reasons = new Reasons();
+        if (id.startsWith("rule ") && rules.find(id.substring(5)).isPresent()) {
+            reasons.rule(rules, id.substring(5));
+        }
+        return reasons.table();
+    }
+
+    /** The key an id speaks of, "bounce/e/…"; the first of the horn when it speaks of none. */
+    private String keyIn(Job job, String id) {
+        Keywork keywork = plans.inputs(job).keywork();
+        String[] words = id.split("/", 3);
+        return words.length > 1 && keywork.keys().contains(words[1])
+                ? words[1]
+                : keywork.keys().list().getFirst().id();
+    }
+
+    private BounceQuestion bounceQuestion(Job job) {
+        PlanInputs inputs = plans.inputs(job);
+        return BounceQuestion.of(inputs, plans.of(job));
+    }
+
+    @SuppressWarnings("unchecked")
+    private <Q, A> A remembered(String name, Q question, Function<Q, A> reckon) {
+        Known last = known.get(name);
+        if (last != null && last.question().equals(question)) {
+            return (A) last.answer();
+        }
+        A answer = reckon.apply(question);
+        known.put(name, new Known(question, answer));
+        return answer;
+    }
+}

@@ -1,0 +1,59 @@
+package hornwright.desk.web;
+
+import hornwright.bench.horn.Key;
+import hornwright.desk.web.view.FeelRows;
+import hornwright.desk.web.view.LeverRows;
+import hornwright.desk.web.view.OnBench;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+
+/** How the action feels: touches, balance, bounce; and one key from the side. */
+final class FeelPages {
+    private final Desk desk;
+
+    FeelPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/feel", this::feel);
+        routes.get("/horn/{id}/lever/{key}", this::lever);
+        routes.get("/horn/{id}/lever/{key}/sheet.pdf", this::sheet);
+    }
+
+    private void lever(Context context) {
+        OnBench bench = desk.bench(context);
+        Key key = key(context, bench);
+        String title = OnBench.capital(key.name().display()) + " from the side";
+        desk.answer(context, "lever", rows(bench, key).page(desk.frame(context, bench, title, "feel")));
+    }
+
+    private void sheet(Context context) {
+        OnBench bench = desk.bench(context);
+        Key key = key(context, bench);
+        byte[] pdf = rows(bench, key).sheet(SheetHeads.of(desk, bench)).pdf(SheetHeads.size(context));
+        context.contentType("application/pdf");
+        context.header("Content-Disposition", "inline; filename=\"lever-" + key.id() + ".pdf\"");
+        context.result(pdf);
+    }
+
+    private LeverRows rows(OnBench bench, Key key) {
+        return new LeverRows(
+                bench, key, desk.later().feel(bench.job()), desk.later().bounce(bench.job(), key.id()));
+    }
+
+    private static Key key(Context context, OnBench bench) {
+        String id = context.pathParam("key");
+        return bench.keywork()
+                .keys()
+                .find(id)
+                .orElseThrow(() -> Refusal.notFound("This horn has no key \"%s\".".formatted(id)));
+    }
+
+    private void feel(Context context) {
+        OnBench bench = desk.bench(context);
+        FeelRows rows = new FeelRows(
+                bench, desk.later().feel(bench.job()), desk.later().bounce(bench.job()));
+        desk.answer(context, "feel", rows.page(desk.frame(context, bench, "Feel", "feel")));
+    }
+}

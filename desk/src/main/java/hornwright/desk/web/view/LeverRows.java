@@ -1,0 +1,240 @@
+package hornwright.desk.web.view;
+
+import hornwright.bench.feel.TouchCurve;
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Key;
+import hornwright.bench.horn.Place;
+import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.bounce.BounceChapter;
+import hornwright.bench.plan.bounce.Bounced;
+import hornwright.bench.plan.feel.FeelAnswer;
+import hornwright.bench.plan.feel.FeelAnswer.Finger;
+import hornwright.desk.drawing.Graph;
+import hornwright.desk.drawing.Graph.At;
+import hornwright.desk.drawing.Graph.Axis;
+import hornwright.desk.drawing.Lever;
+import hornwright.desk.drawing.Showing;
+import hornwright.desk.drawing.Standing;
+import hornwright.desk.paper.LeverSheet;
+import hornwright.desk.paper.SheetHead;
+import hornwright.engines.action.Trace;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Writes one key from the side, for the page and for the sheet. */
+public final class LeverRows {
+    private static final Set<NumberName> OF_THE_KEY = EnumSet.of(
+            NumberName.DIAMETER,
+            NumberName.THICKNESS,
+            NumberName.CHOSEN_THICKNESS,
+            NumberName.FLOAT,
+            NumberName.PARALLEL_GAP,
+            NumberName.HEIGHT_NOW,
+            NumberName.HEIGHT_TARGET,
+            NumberName.HEIGHT_SETTLED,
+            NumberName.CUT_FULL,
+            NumberName.RATIO,
+            NumberName.WIRE);
+
+    /** One drawn curve with what goes beside it. */
+    private record Drawn(String title, String says, Graph graph, List<Figure> figures) {}
+
+    private final OnBench bench;
+    private final Key key;
+    private final FeelAnswer feel;
+    private final BounceChapter.Answer bounce;
+
+    public LeverRows(OnBench bench, Key key, FeelAnswer feel, BounceChapter.Answer bounce) {
+        this.bench = bench;
+        this.key = key;
+        this.feel = feel;
+        this.bounce = bounce;
+    }
+
+    public LeverPage page(Frame frame) {
+        return new LeverPage(
+                frame,
+                Next.of(bench),
+                name(key),
+                bench.address("lever/" + key.id() + "/sheet.pdf"),
+                Lever.of(bench.keywork(), key).screen(showing()),
+                figures(),
+                drawn().map(one -> new LeverPage.Curve(one.title(), one.says(), one.graph().screen(), one.figures()))
+                        .toList(),
+                bounce.keys().stream().map(this::tried).toList(),
+                bench.keywork().keys().stream()
+                        .map(other -> new LeverPage.Other(
+                                name(other), bench.address("lever/" + other.id()), other.id().equals(key.id())))
+                        .toList());
+    }
+
+    public LeverSheet sheet(SheetHead head) {
+        return new LeverSheet(
+                head.title(),
+                head.line(),
+                name(key) + ", from the side",
+                hornwright.desk.paper.Figure.of(Lever.of(bench.keywork(), key).print(showing())),
+                figures().stream()
+                        .map(figure -> new LeverSheet.Number(figure.label(), written(figure)))
+                        .toList(),
+                drawn().map(one -> new LeverSheet.Captioned(
+                                one.title(), hornwright.desk.paper.Figure.of(one.graph().print())))
+                        .toList());
+    }
+
+    private static String written(Figure figure) {
+        String value = figure.window().isEmpty() ? figure.value() : figure.window();
+        String sure = figure.uncertainty().isEmpty() || !figure.window().isEmpty() ? "" : " ± " + figure.uncertainty();
+        return (value + sure + " " + figure.unit() + " " + figure.at()).strip();
+    }
+
+    private static String name(Key key) {
+        return OnBench.capital(key.name().display());
+    }
+
+    /** Its materials as they are planned. */
+    private Showing showing() {
+        return place -> new Showing.Shown(
+                bench.planned(place)
+                        .flatMap(planned -> Optional.ofNullable(planned.material()))
+                        .orElse(place.asBuilt().material()),
+                Standing.AS_BUILT);
+    }
+
+    /** What the plan says of the cup's and the key's places, each name once. */
+    private List<Figure> figures() {
+        Optional<Cup> cup = bench.keywork().cupOf(key);
+        Stream<Place> ofCup = cup.stream().flatMap(each -> bench.padOf(each).stream());
+        Map<NumberName, PlannedNumber> numbers = new LinkedHashMap<>();
+        Stream.concat(ofCup, bench.keywork().placesOf(key).stream())
+                .flatMap(place -> bench.planned(place).stream())
+                .flatMap(planned -> planned.numbers().entrySet().stream())
+                .filter(entry -> OF_THE_KEY.contains(entry.getKey()))
+                .forEach(entry -> numbers.putIfAbsent(entry.getKey(), entry.getValue()));
+        return numbers.entrySet().stream()
+                .map(entry -> figure(OnBench.capital(label(entry.getKey(), cup.isPresent())), entry.getValue()))
+                .toList();
+    }
+
+    private static String label(NumberName name, boolean cup) {
+        return name == NumberName.THICKNESS && cup ? "pad " + name.label() : name.label();
+    }
+
+    private Stream<Drawn> drawn() {
+        return Stream.of(touch(), settling()).flatMap(Optional::stream);
+    }
+
+    private Optional<Drawn> touch() {
+        return feel.finger(key.id()).map(finger -> {
+            TouchCurve curve = TouchCurve.of(feel.action(), key, finger.force().value());
+            double most = curve.points().stream()
+                    .mapToDouble(TouchCurve.Point::newtons)
+                    .max()
+                    .orElse(1);
+            Graph graph = new Graph(
+                            "Force on the " + key.name().display() + " touch along its travel",
+                            Axis.holding("mm down at the touch", curve.mostMm()),
+                            Axis.holding("N", most))
+                    .curve(curve.points().stream()
+                            .map(point -> new At(point.travelMm(), point.newtons()))
+                            .toList());
+            band(finger).ifPresent(band -> graph.wanted(
+                    band.least().value(),
+                    Math.min(band.most().value(), Axis.holding("N", most).to())));
+            travel(curve, finger.force().value())
+                    .ifPresent(at -> graph.spot(at, finger.force().value(), "does its work"));
+            return new Drawn(
+                    "Touch",
+                    "Force along the travel of the touch; the pale field is what this shop calls usual.",
+                    graph,
+                    Stream.concat(
+                                    Stream.of(figure("at the touch", finger.force())),
+                                    finger.wires().stream().map(wire -> figure("with " + wire.sizeWord(), wire.force())))
+                            .toList());
+        });
+    }
+
+    private Optional<FeelAnswer.Band> band(Finger finger) {
+        return feel.hands().stream()
+                .filter(hand -> hand.fingers().contains(finger))
+                .map(FeelAnswer.Hand::band)
+                .findFirst();
+    }
+
+    private static Optional<Double> travel(TouchCurve curve, double newtons) {
+        return curve.points().stream()
+                .filter(point -> point.newtons() >= newtons)
+                .map(TouchCurve.Point::travelMm)
+                .findFirst();
+    }
+
+    private Optional<Drawn> settling() {
+        return bounce.keys().stream()
+                .filter(one -> one.what().startsWith("as planned"))
+                .findFirst()
+                .map(planned -> {
+                    double most = opened(planned.trace()).stream()
+                            .mapToDouble(At::y)
+                            .max()
+                            .orElse(1);
+                    double until = Math.max(40, 1.3 * planned.settled().value());
+                    Graph graph = new Graph(
+                            "Height of the " + key.name().display() + " cup after the key is let go",
+                            Axis.holding("ms after letting go", until),
+                            Axis.holding("mm at the cup", most));
+                    graph.curve(opened(planned.trace()));
+                    Optional<Bounced> built = bounce.keys().stream().filter(Bounced::period).findFirst();
+                    built.filter(one -> differs(one, planned))
+                            .ifPresent(one -> graph.beside(opened(one.trace())));
+                    return new Drawn(
+                            "Let go",
+                            "Pressed shut and let go: the cup rises to its stop and comes to rest; broken, as built, where"
+                                    + " that differs.",
+                            graph,
+                            List.of(
+                                    figure("opens in", planned.opening()),
+                                    figure("comes back by", planned.rebound()),
+                                    figure("quiet after", planned.settled())));
+                });
+    }
+
+    /** Whether two ways of coming to rest can be told apart on a drawing. */
+    private static boolean differs(Bounced one, Bounced other) {
+        return Math.abs(one.settled().value() - other.settled().value())
+                        > 0.03 * other.settled().value()
+                || Math.abs(one.rebound().value() - other.rebound().value()) > 0.05;
+    }
+
+    private static List<At> opened(Trace trace) {
+        List<At> points = new ArrayList<>();
+        trace.points().forEach(point -> points.add(new At(1e3 * point.time(), 1e3 * point.opened())));
+        points.add(new At(1e6, 1e3 * trace.points().getLast().opened()));
+        return points;
+    }
+
+    private LeverPage.Try tried(Bounced one) {
+        double longest = bounce.keys().stream()
+                .mapToDouble(each -> each.settled().value())
+                .max()
+                .orElse(100);
+        return new LeverPage.Try(
+                OnBench.capital(one.what()),
+                one.period(),
+                SettlingPath.of(one.trace(), 1.15 * longest / 1e3),
+                FeelRows.state(one),
+                figure("opens in", one.opening()),
+                figure("comes back by", one.rebound()),
+                figure("quiet after", one.settled()));
+    }
+
+    private Figure figure(String label, PlannedNumber number) {
+        return Figure.of(bench.id(), label, number);
+    }
+}

@@ -1,0 +1,77 @@
+package hornwright.desk.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornwright.desk.use.OpenShop;
+import hornwright.desk.use.Shop;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The feel of a horn and its keys from the side, as plain pages without scripts. */
+final class FeelPagesTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    static Path folder;
+
+    private static Shop shop;
+    private static WebServer server;
+    private static Wire wire;
+    private static String horn;
+
+    @BeforeAll
+    static void start() throws Exception {
+        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
+        server = WebServer.start(new Site(shop), 0);
+        wire = new Wire(server.address());
+        horn = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41207&use=WORKING")
+                .header("Location");
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        shop.close();
+    }
+
+    @Test
+    void every_number_of_the_page_opens_its_because() throws IOException {
+        String page = wire.get(horn + "/feel").body();
+        Matcher why = Pattern.compile("href=\"(/horn/[^\"]*because[^\"]*)\"").matcher(page);
+        int opened = 0;
+        while (why.find() && opened < 60) {
+            Wire.Answer because = wire.get(why.group(1).replace("&amp;", "&"));
+            assertThat(because.status()).as(why.group(1)).isEqualTo(200);
+            opened++;
+        }
+        assertThat(opened).isEqualTo(60);
+        assertThat(page).contains("None of the 22 touches was weighed yet").contains("held shut by the G♯ lever");
+    }
+
+    @Test
+    void a_touch_that_is_weighed_is_shown_as_read() throws IOException {
+        wire.post(horn + "/measure", "sheet=touches&column=0&of=f&value=0.9");
+        assertThat(wire.get(horn + "/lever/f").body()).contains("does its work");
+    }
+
+    @Test
+    void every_key_has_its_page_and_its_sheet_on_either_paper() throws IOException {
+        for (String key : new String[] {"low-b-flat", "f-sharp", "g-sharp-lever", "octave-thumb"}) {
+            Wire.Answer page = wire.get(horn + "/lever/" + key);
+            assertThat(page.status()).as(key).isEqualTo(200);
+            assertThat(page.body()).contains("class=\"lever\"");
+            for (String size : new String[] {"", "?size=letter"}) {
+                Wire.Answer sheet = wire.get(horn + "/lever/" + key + "/sheet.pdf" + size);
+                assertThat(sheet.header("Content-Type")).isEqualTo("application/pdf");
+                assertThat(sheet.body()).startsWith("%PDF");
+            }
+        }
+        assertThat(wire.get(horn + "/lever/moustache").status()).isEqualTo(404);
+    }
+}
