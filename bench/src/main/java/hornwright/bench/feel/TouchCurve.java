@@ -27,7 +27,10 @@ public record TouchCurve(String key, List<Point> points) {
         List<Point> points = new ArrayList<>();
         if (touch != null) {
             Balance balance = Balance.of(action.mechanism());
-            int index = action.keywork().keys().list().indexOf(action.keywork().keys().get(key.id()));
+            int index = action.keywork()
+                    .keys()
+                    .list()
+                    .indexOf(action.keywork().keys().get(key.id()));
             double rest = balance.atRest().rotation()[index];
             for (int i = 0; i <= POINTS; i++) {
                 double newtons = BEYOND * doneN * i / POINTS;

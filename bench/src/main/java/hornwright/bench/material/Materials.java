@@ -74,7 +74,8 @@ public final class Materials {
             return new Cell(material, property, fit.value(), fit.u(), Standing.MEASURED, fit.how());
         }
         Rule rule = rule(material, property);
-        return new Cell(material, property, rule.value(), rule.u(), standing(rule), rule.says() + " (" + rule.label() + ")");
+        return new Cell(
+                material, property, rule.value(), rule.u(), standing(rule), rule.says() + " (" + rule.label() + ")");
     }
 
     /** The rule that holds a figure; that of an unknown material where nobody has listed this one. */

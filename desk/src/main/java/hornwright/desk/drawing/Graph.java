@@ -99,8 +99,7 @@ public final class Graph {
         double bottom = y(low);
         behind.addFirst(new Mark.Shape(
                 Ink.WANTED,
-                new Outline.Slab(
-                        new Spot((LEFT + RIGHT) / 2, (top + bottom) / 2), RIGHT - LEFT, bottom - top, 0, 0)));
+                new Outline.Slab(new Spot((LEFT + RIGHT) / 2, (top + bottom) / 2), RIGHT - LEFT, bottom - top, 0, 0)));
         return this;
     }
 
@@ -109,8 +108,7 @@ public final class Graph {
         Spot at = new Spot(x(x), y(y));
         boolean end = at.x() > (LEFT + RIGHT) / 2;
         lines.add(new Mark.Shape(Ink.PEARL, new Outline.Circle(at, 5)));
-        lines.add(new Mark.Words(
-                Mark.Type.NAME, name, at.plus(end ? -9 : 9, -7), TYPE, end ? Align.END : Align.START));
+        lines.add(new Mark.Words(Mark.Type.NAME, name, at.plus(end ? -9 : 9, -7), TYPE, end ? Align.END : Align.START));
         return this;
     }
 
@@ -150,8 +148,7 @@ public final class Graph {
     }
 
     private static void tick(List<Mark> all, Spot from, double dx, double dy) {
-        all.add(new Mark.Shape(
-                Ink.AXIS, new Outline.Path("M" + Text.at(from) + "L" + Text.at(from.plus(dx, dy)))));
+        all.add(new Mark.Shape(Ink.AXIS, new Outline.Path("M" + Text.at(from) + "L" + Text.at(from.plus(dx, dy)))));
     }
 
     private static String plain(double at) {

@@ -14,9 +14,9 @@ import java.util.stream.IntStream;
  * @param curves beside each other
  */
 public record LeverSheet(
-        String title, String line, String what, Figure lever, List<Number> numbers, List<Captioned> curves) {
+        String title, String line, String what, Figure lever, List<Fact> numbers, List<Captioned> curves) {
     /** A number in words. */
-    public record Number(String label, String value) {}
+    public record Fact(String label, String value) {}
 
     /** A curve under its name. */
     public record Captioned(String caption, Figure figure) {}
@@ -42,8 +42,8 @@ public record LeverSheet(
         }
 
         /** The numbers three to a row; the last row may be short. */
-        public List<List<Number>> rows() {
-            List<Number> all = sheet.numbers();
+        public List<List<Fact>> rows() {
+            List<Fact> all = sheet.numbers();
             return IntStream.range(0, (all.size() + COLUMNS - 1) / COLUMNS)
                     .mapToObj(row -> all.subList(COLUMNS * row, Math.min(all.size(), COLUMNS * (row + 1))))
                     .toList();

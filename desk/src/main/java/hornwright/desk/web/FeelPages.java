@@ -52,8 +52,8 @@ final class FeelPages {
 
     private void feel(Context context) {
         OnBench bench = desk.bench(context);
-        FeelRows rows = new FeelRows(
-                bench, desk.later().feel(bench.job()), desk.later().bounce(bench.job()));
+        FeelRows rows =
+                new FeelRows(bench, desk.later().feel(bench.job()), desk.later().bounce(bench.job()));
         desk.answer(context, "feel", rows.page(desk.frame(context, bench, "Feel", "feel")));
     }
 }

@@ -29,16 +29,16 @@ class BounceChapterTest {
     @Test
     void every_key_a_spring_opens_is_rated_and_has_its_curve() {
         BounceChapter.Answer answer = BounceChapter.of(BUILT);
-        assertThat(answer.keys())
-                .hasSize((int) ALTO.keys().stream()
-                        .filter(key -> OpeningKey.of(ALTO, key, TYPICAL).isPresent())
-                        .count());
+        assertThat(answer.keys()).hasSize((int) ALTO.keys().stream()
+                .filter(key -> OpeningKey.of(ALTO, key, TYPICAL).isPresent())
+                .count());
         assertThat(answer.keys()).allSatisfy(key -> {
             assertThat(key.opening().u()).as(key.key()).isPositive();
             assertThat(key.settled().u()).as(key.key()).isPositive();
             assertThat(answer.becauses().leaves(key.rebound().because())).hasSizeGreaterThan(4);
             List<Trace.Point> points = key.trace().points();
-            assertThat(1e3 * points.getLast().time()).isGreaterThan(key.opening().value());
+            assertThat(1e3 * points.getLast().time())
+                    .isGreaterThan(key.opening().value());
         });
     }
 
@@ -66,8 +66,9 @@ class BounceChapterTest {
                         e.on(List.of(new Sheet(material, thickness))).asEngineWantsIt(TYPICAL));
                 assertThat(other.opening().value()).isEqualTo(1e3 * Objects.requireNonNull(again.opening()));
                 assertThat(other.settled().value()).isEqualTo(1e3 * Objects.requireNonNull(again.settled()));
-                double rebound =
-                        again.rebounds().isEmpty() ? 0 : again.rebounds().getFirst().height();
+                double rebound = again.rebounds().isEmpty()
+                        ? 0
+                        : again.rebounds().getFirst().height();
                 assertThat(other.rebound().value()).isCloseTo(1e3 * rebound, within(1e-12));
                 compared++;
             }
@@ -87,7 +88,8 @@ class BounceChapterTest {
         assertThat(planned)
                 .isEqualTo(KeyBounce.of(a, TYPICAL).orElseThrow().rebound().value());
         assertThat(planned)
-                .isLessThan(BounceChapter.of(BUILT).of("a").orElseThrow().rebound().value());
+                .isLessThan(
+                        BounceChapter.of(BUILT).of("a").orElseThrow().rebound().value());
     }
 
     /** Common practice. */

@@ -38,8 +38,7 @@ class FeelChapterTest {
     }
 
     private static Reading weighed(String key, double newtons) {
-        return Reading.of(
-                "r." + key, ReadingKind.TOUCH_WEIGHT, key, new Observed.Amount(newtons, Unit.NEWTON, null));
+        return Reading.of("r." + key, ReadingKind.TOUCH_WEIGHT, key, new Observed.Amount(newtons, Unit.NEWTON, null));
     }
 
     private static double engine(Action action, String key) {
@@ -96,9 +95,8 @@ class FeelChapterTest {
         for (Hand hand : UNWEIGHED.hands()) {
             for (Finger finger : hand.fingers()) {
                 for (Wire wire : finger.wires()) {
-                    double torque =
-                            ALTO.keys().get(finger.key()).spring().torqueNmm();
-                    double becomes = ratio(finger, wire) * torque;
+                    double torque = ALTO.keys().get(finger.key()).spring().torqueNmm();
+                    double becomes = ratio(wire) * torque;
                     Action other = new SpringChange(finger.key(), torque, becomes).in(built);
                     assertThat(wire.change().value())
                             .as(finger.key() + " " + wire.sizeWord())
@@ -109,8 +107,13 @@ class FeelChapterTest {
     }
 
     /** What the because of the change says the other wire pulls. */
-    private static double ratio(Finger finger, Wire wire) {
-        return UNWEIGHED.becauses().get(wire.change().because()).inputs().getLast().value();
+    private static double ratio(Wire wire) {
+        return UNWEIGHED
+                .becauses()
+                .get(wire.change().because())
+                .inputs()
+                .getLast()
+                .value();
     }
 
     @Test

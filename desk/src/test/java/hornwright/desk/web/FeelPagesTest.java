@@ -56,8 +56,14 @@ final class FeelPagesTest {
 
     @Test
     void a_touch_that_is_weighed_is_shown_as_read() throws IOException {
-        wire.post(horn + "/measure", "sheet=touches&column=0&of=f&value=0.9");
-        assertThat(wire.get(horn + "/lever/f").body()).contains("does its work");
+        String other = wire.post("/horns", "pattern=tarrant-loe-tenor&serial=52110&use=WORKING")
+                .header("Location");
+        wire.post(other + "/readings", "sheet=touches&seq=1&r%2FTOUCH_WEIGHT%2Ff%2Fmiddle+of+the+touch=0.93");
+        assertThat(wire.get(other + "/feel").body())
+                .containsPattern("1 of \\d+ touches were weighed")
+                .contains("pearl weighed")
+                .contains("<span>0.9</span> <span class=\"pm\">± 0.2 N");
+        assertThat(wire.get(other + "/lever/f").body()).contains("does its work");
     }
 
     @Test

@@ -38,7 +38,8 @@ public record Trace(List<Point> points) {
         if (leg instanceof Leg.Flight) {
             for (int i = 1; i < PER_FLIGHT; i++) {
                 double share = (1 - Math.cos(Math.PI * i / PER_FLIGHT)) / 2;
-                double place = leg.from().place() + share * (leg.to().place() - leg.from().place());
+                double place = leg.from().place()
+                        + share * (leg.to().place() - leg.from().place());
                 points.add(new Point(leg.timeAt(place), place * cupPerStop));
             }
         }

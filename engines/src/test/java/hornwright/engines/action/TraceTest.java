@@ -7,8 +7,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class TraceTest {
-    private static final ActionInput KEY = new ActionInput(
-            2e-6, 12e-3, 0.02, 5e-3, 25e-3, 12e-3, null, Bumper.givingBack(5e6, 1.5, 0.6, 0.3), 1e-3);
+    private static final ActionInput KEY =
+            new ActionInput(2e-6, 12e-3, 0.02, 5e-3, 25e-3, 12e-3, null, Bumper.givingBack(5e6, 1.5, 0.6, 0.3), 1e-3);
 
     @Test
     void a_trace_begins_shut_and_never_goes_back_in_time() {
@@ -39,8 +39,8 @@ class TraceTest {
     /** Half the torque's work has become speed by then: plain mechanics of the first flight, without friction and rate. */
     @Test
     void the_first_flight_is_the_parabola_of_a_steady_torque() {
-        ActionInput plain = new ActionInput(
-                2e-6, 12e-3, 0, 5e-3, 25e-3, 12e-3, null, Bumper.givingBack(5e6, 1.5, 0.6, 0.3), 0);
+        ActionInput plain =
+                new ActionInput(2e-6, 12e-3, 0, 5e-3, 25e-3, 12e-3, null, Bumper.givingBack(5e6, 1.5, 0.6, 0.3), 0);
         for (Trace.Point point : Trace.of(plain).points().subList(0, 20)) {
             double opened = 25e-3 * 12e-3 / 2e-6 * point.time() * point.time() / 2;
             assertThat(point.opened()).isCloseTo(opened, within(1e-9));

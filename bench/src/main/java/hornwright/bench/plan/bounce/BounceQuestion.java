@@ -23,12 +23,14 @@ public record BounceQuestion(Keywork keywork, Map<String, Sheet> planned, ShopRu
 
     public static BounceQuestion of(PlanInputs inputs, Plan plan) {
         Map<String, Sheet> planned = new LinkedHashMap<>();
-        inputs.keywork().keys().forEach(key -> key.stop()
-                .layers()
-                .forEach(layer -> plan.places()
-                        .find(layer.place())
-                        .ifPresent(place -> planned.put(
-                                layer.place(), sheet(place, layer.material(), layer.thicknessMm())))));
+        inputs.keywork()
+                .keys()
+                .forEach(key -> key.stop()
+                        .layers()
+                        .forEach(layer -> plan.places()
+                                .find(layer.place())
+                                .ifPresent(place -> planned.put(
+                                        layer.place(), sheet(place, layer.material(), layer.thicknessMm())))));
         return new BounceQuestion(inputs.keywork(), planned, inputs.rules());
     }
 

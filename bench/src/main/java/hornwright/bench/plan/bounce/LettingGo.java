@@ -51,10 +51,10 @@ final class LettingGo {
         });
     }
 
-    private PlannedNumber number(
-            String id, String says, String unit, Figure figure, List<Because.Input> inputs) {
-        String rule = says + ": the action engine, the key let go shut; each figure below moved down and up by its doubt,"
-                + " the larger differences added by their squares";
+    private PlannedNumber number(String id, String says, String unit, Figure figure, List<Because.Input> inputs) {
+        String rule =
+                says + ": the action engine, the key let go shut; each figure below moved down and up by its doubt,"
+                        + " the larger differences added by their squares";
         PlannedNumber number = reasons.derive(id, rule, unit, in -> figure.value(), inputs);
         return new PlannedNumber(number.value(), unit, figure.u(), number.because(), null, null, null);
     }

@@ -94,7 +94,10 @@ final class Balances {
     }
 
     private static double onHole(Action action, int cup) {
-        return hornwright.engines.linkage.Balance.of(action.mechanism()).atRest().cups().force()[cup];
+        return hornwright.engines.linkage.Balance.of(action.mechanism())
+                .atRest()
+                .cups()
+                .force()[cup];
     }
 
     private Try tried(Cup cup, Key changed, Key left, Sized size) {
@@ -103,10 +106,14 @@ final class Balances {
         for (Finger finger : fingers) {
             double by = Touches.force(other, finger.key()) - Touches.force(springs.action(), finger.key());
             if (Math.abs(by) > FELT) {
-                moved.add(Springs.moved(reasons, springs, finger, changed, size.ratio(), "/" + changed.id() + size.mm()));
+                moved.add(
+                        Springs.moved(reasons, springs, finger, changed, size.ratio(), "/" + changed.id() + size.mm()));
             }
         }
-        return new Try("%s spring %s".formatted(changed.name().display(), size.word()), heldWith(cup, changed, left, size), moved);
+        return new Try(
+                "%s spring %s".formatted(changed.name().display(), size.word()),
+                heldWith(cup, changed, left, size),
+                moved);
     }
 
     private @Nullable PlannedNumber heldWith(Cup cup, Key changed, Key other, Sized size) {

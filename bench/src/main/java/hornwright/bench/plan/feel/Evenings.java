@@ -40,7 +40,8 @@ final class Evenings {
                 .toList();
         return Evening.of(springs.action(), group, aim.value(), MOST).map(evening -> {
             List<Moved> after = after(open, evening.changes());
-            PlannedNumber before = worst(hand, "", open.stream().map(Finger::force).toList());
+            PlannedNumber before =
+                    worst(hand, "", open.stream().map(Finger::force).toList());
             PlannedNumber then = worst(hand, "/after", forces(open, after));
             List<Change> changes = evening.changes().stream().map(this::change).toList();
             return new Evened(before, aim, changes, after, then);
@@ -65,8 +66,7 @@ final class Evenings {
             return moved;
         }
         for (Finger finger : open) {
-            double by = Touches.force(changed(changes), finger.key())
-                    - Touches.force(springs.action(), finger.key());
+            double by = Touches.force(changed(changes), finger.key()) - Touches.force(springs.action(), finger.key());
             moved.add(moved(finger, changes, by));
         }
         return moved;
@@ -123,6 +123,9 @@ final class Evenings {
         Arrays.sort(sorted);
         int middle = sorted.length / 2;
         double median = sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-        return Arrays.stream(forces).map(force -> Math.abs(force / median - 1)).max().orElse(0);
+        return Arrays.stream(forces)
+                .map(force -> Math.abs(force / median - 1))
+                .max()
+                .orElse(0);
     }
 }

@@ -35,7 +35,10 @@ public record FeelAnswer(Action action, List<Hand> hands, List<Balance> balances
      * @param evening null where evenness is no aim, as among palm keys
      */
     public record Hand(
-            String title, Band band, List<Finger> fingers, @Nullable Evened evening) {
+            String title,
+            Band band,
+            List<Finger> fingers,
+            @Nullable Evened evening) {
         public Hand {
             fingers = List.copyOf(fingers);
         }
@@ -105,11 +108,7 @@ public record FeelAnswer(Action action, List<Hand> hands, List<Balance> balances
      * @param worstAfter the same with the changes made
      */
     public record Evened(
-            PlannedNumber worst,
-            PlannedNumber aim,
-            List<Change> changes,
-            List<Moved> after,
-            PlannedNumber worstAfter) {
+            PlannedNumber worst, PlannedNumber aim, List<Change> changes, List<Moved> after, PlannedNumber worstAfter) {
         public Evened {
             changes = List.copyOf(changes);
             after = List.copyOf(after);
@@ -155,8 +154,7 @@ public record FeelAnswer(Action action, List<Hand> hands, List<Balance> balances
      * @param held null when the pad is not held shut at all
      * @param touches what the touches that work the lever ask for
      */
-    public record Try(
-            String what, @Nullable PlannedNumber held, List<Moved> touches) {
+    public record Try(String what, @Nullable PlannedNumber held, List<Moved> touches) {
         public Try {
             touches = List.copyOf(touches);
         }

@@ -62,7 +62,8 @@ enum Hands {
         return switch (this) {
             case UPPER_STACK -> key.group() == KeyGroup.UPPER_STACK;
             case LOWER_STACK -> key.group() == KeyGroup.LOWER_STACK;
-            case G_SHARP -> key.group() == KeyGroup.G_SHARP || (key.group() == KeyGroup.TABLE && !worksBell(keywork, key));
+            case G_SHARP ->
+                key.group() == KeyGroup.G_SHARP || (key.group() == KeyGroup.TABLE && !worksBell(keywork, key));
             case LOW_TABLE ->
                 key.group() == KeyGroup.BELL || (key.group() == KeyGroup.TABLE && worksBell(keywork, key));
             case LITTLE_FINGER -> key.group() == KeyGroup.LOW;

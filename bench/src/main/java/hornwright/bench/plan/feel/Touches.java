@@ -37,7 +37,9 @@ final class Touches {
     /** Empty for a key without a touch, or whose work no finger can do. */
     Optional<PlannedNumber> force(Key key) {
         Optional<PlannedNumber> weight = springs.weight(key.id());
-        return weight.isPresent() ? weight : TouchForces.of(springs.action(), key.id()).map(now -> reckoned(key, now));
+        return weight.isPresent()
+                ? weight
+                : TouchForces.of(springs.action(), key.id()).map(now -> reckoned(key, now));
     }
 
     private PlannedNumber reckoned(Key key, TouchForce now) {

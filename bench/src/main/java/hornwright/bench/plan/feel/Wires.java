@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** One needle size down and one up, bent as far as the spring that is there. */
 final class Wires {
     /** Needle sizes of a drawer, mm: common practice, typical, check yours. */
-    private static final List<Double> USUAL = List.of(
-            0.64, 0.71, 0.76, 0.81, 0.86, 0.91, 0.97, 1.02, 1.07, 1.14, 1.22, 1.27, 1.35, 1.4, 1.47, 1.6);
+    private static final List<Double> USUAL =
+            List.of(0.64, 0.71, 0.76, 0.81, 0.86, 0.91, 0.97, 1.02, 1.07, 1.14, 1.22, 1.27, 1.35, 1.4, 1.47, 1.6);
 
     /** Sizes nearer than this are one size, mm. */
     private static final double ONE_SIZE = 0.015;
@@ -34,12 +34,10 @@ final class Wires {
 
     private static final double MM = 1e-3;
 
-    private final FeelQuestion ask;
     private final Reasons reasons;
     private final NavigableSet<Double> sizes = new TreeSet<>(USUAL);
 
     Wires(FeelQuestion ask, Reasons reasons) {
-        this.ask = ask;
         this.reasons = reasons;
         ask.stock().of(StockKind.NEEDLE_SPRING).map(StockItem::diameterMm).forEach(this::add);
     }
@@ -73,9 +71,10 @@ final class Wires {
     }
 
     private Sized sized(Key key, double size) {
-        PlannedNumber there = wire("wire " + key.id(), "needle of " + key.name().display() + " in the pattern", key
-                .spring()
-                .thicknessMm());
+        PlannedNumber there = wire(
+                "wire " + key.id(),
+                "needle of " + key.name().display() + " in the pattern",
+                key.spring().thicknessMm());
         PlannedNumber other = wire("wire " + size, "needle of that size, drawn to about a hundredth", size);
         PlannedNumber ratio = reasons.derive(
                 "feel/" + key.id() + "/" + size + "/pull",

@@ -102,6 +102,5 @@ public record FeelPage(
     }
 
     /** One key let go: its curve as a path of a box 200 by 64, the stop at 12 from the top. */
-    public record Bounce(
-            String name, String address, String curve, State state, Figure rebound, Figure settled) {}
+    public record Bounce(String name, String address, String curve, State state, Figure rebound, Figure settled) {}
 }

@@ -9,6 +9,7 @@ import hornwright.bench.plan.feel.FeelAnswer.Evened;
 import hornwright.bench.plan.feel.FeelAnswer.Finger;
 import hornwright.bench.plan.feel.FeelAnswer.Moved;
 import hornwright.bench.plan.feel.FeelAnswer.Weight;
+import hornwright.bench.survey.ReadingKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +60,12 @@ public final class FeelRows {
         List<Finger> all =
                 feel.hands().stream().flatMap(hand -> hand.fingers().stream()).toList();
         long read = all.stream().filter(Finger::read).count();
+        boolean before = bench.job().readings().current().stream()
+                .anyMatch(reading -> reading.kind() == ReadingKind.TOUCH_WEIGHT);
+        if (read == 0 && before) {
+            return "What was weighed before springs and key fit were worked on no longer counts: these are the springs of"
+                    + " the pattern.";
+        }
         return read == 0
                 ? "None of the %d touches was weighed yet: these are the springs of the pattern.".formatted(all.size())
                 : "%d of %d touches were weighed; the rest are the springs of the pattern.".formatted(read, all.size());
@@ -88,7 +95,8 @@ public final class FeelRows {
                 even == null
                         ? List.of()
                         : even.changes().stream()
-                                .map(change -> change.name() + (change.share().value() < 0 ? " weaker by" : " stronger by"))
+                                .map(change ->
+                                        change.name() + (change.share().value() < 0 ? " weaker by" : " stronger by"))
                                 .toList(),
                 even == null
                         ? List.of()
@@ -105,7 +113,8 @@ public final class FeelRows {
                     : "Even as far as is known; weigh the touches to be sure. The worst is off the middle one by";
         }
         String known = even.worst().value() - sure > even.aim().value() ? "Uneven" : "Perhaps uneven";
-        String remedy = even.changes().isEmpty() ? "; no single spring mends it. The worst is off the middle one by"
+        String remedy = even.changes().isEmpty()
+                ? "; no single spring mends it. The worst is off the middle one by"
                 : ". Off the middle one now and after";
         return known + remedy;
     }

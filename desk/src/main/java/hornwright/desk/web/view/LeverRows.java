@@ -66,12 +66,15 @@ public final class LeverRows {
                 bench.address("lever/" + key.id() + "/sheet.pdf"),
                 Lever.of(bench.keywork(), key).screen(showing()),
                 figures(),
-                drawn().map(one -> new LeverPage.Curve(one.title(), one.says(), one.graph().screen(), one.figures()))
+                drawn().map(one -> new LeverPage.Curve(
+                                one.title(), one.says(), one.graph().screen(), one.figures()))
                         .toList(),
                 bounce.keys().stream().map(this::tried).toList(),
                 bench.keywork().keys().stream()
                         .map(other -> new LeverPage.Other(
-                                name(other), bench.address("lever/" + other.id()), other.id().equals(key.id())))
+                                name(other),
+                                bench.address("lever/" + other.id()),
+                                other.id().equals(key.id())))
                         .toList());
     }
 
@@ -82,10 +85,11 @@ public final class LeverRows {
                 name(key) + ", from the side",
                 hornwright.desk.paper.Figure.of(Lever.of(bench.keywork(), key).print(showing())),
                 figures().stream()
-                        .map(figure -> new LeverSheet.Number(figure.label(), written(figure)))
+                        .map(figure -> new LeverSheet.Fact(figure.label(), written(figure)))
                         .toList(),
                 drawn().map(one -> new LeverSheet.Captioned(
-                                one.title(), hornwright.desk.paper.Figure.of(one.graph().print())))
+                                one.title(),
+                                hornwright.desk.paper.Figure.of(one.graph().print())))
                         .toList());
     }
 
@@ -145,9 +149,11 @@ public final class LeverRows {
                     .curve(curve.points().stream()
                             .map(point -> new At(point.travelMm(), point.newtons()))
                             .toList());
-            band(finger).ifPresent(band -> graph.wanted(
-                    band.least().value(),
-                    Math.min(band.most().value(), Axis.holding("N", most).to())));
+            band(finger)
+                    .ifPresent(band -> graph.wanted(
+                            band.least().value(),
+                            Math.min(
+                                    band.most().value(), Axis.holding("N", most).to())));
             travel(curve, finger.force().value())
                     .ifPresent(at -> graph.spot(at, finger.force().value(), "does its work"));
             return new Drawn(
@@ -156,7 +162,8 @@ public final class LeverRows {
                     graph,
                     Stream.concat(
                                     Stream.of(figure("at the touch", finger.force())),
-                                    finger.wires().stream().map(wire -> figure("with " + wire.sizeWord(), wire.force())))
+                                    finger.wires().stream()
+                                            .map(wire -> figure("with " + wire.sizeWord(), wire.force())))
                             .toList());
         });
     }
@@ -190,9 +197,9 @@ public final class LeverRows {
                             Axis.holding("ms after letting go", until),
                             Axis.holding("mm at the cup", most));
                     graph.curve(opened(planned.trace()));
-                    Optional<Bounced> built = bounce.keys().stream().filter(Bounced::period).findFirst();
-                    built.filter(one -> differs(one, planned))
-                            .ifPresent(one -> graph.beside(opened(one.trace())));
+                    Optional<Bounced> built =
+                            bounce.keys().stream().filter(Bounced::period).findFirst();
+                    built.filter(one -> differs(one, planned)).ifPresent(one -> graph.beside(opened(one.trace())));
                     return new Drawn(
                             "Let go",
                             "Pressed shut and let go: the cup rises to its stop and comes to rest; broken, as built, where"

@@ -14,7 +14,8 @@ final class SettlingPath {
     private SettlingPath() {}
 
     static String of(Trace trace, double seconds) {
-        double most = trace.points().stream().mapToDouble(Trace.Point::opened).max().orElse(1);
+        double most =
+                trace.points().stream().mapToDouble(Trace.Point::opened).max().orElse(1);
         StringBuilder d = new StringBuilder("M0 58");
         double lastX = 0;
         double lastY = SHUT;
