@@ -28,6 +28,8 @@ record Shown(Program program, String horn) {
                 new PageOf("horn-place", horn + "?layer=as-built&place=pad.low-b"),
                 new PageOf("arrival", horn + "/arrival"),
                 new PageOf("find", "/find?q=felt&horn=" + horn.substring(6)),
+                new PageOf("photos", horn + "/photos"),
+                new PageOf("photo", horn + "/photos/f.demo-low-b"),
                 new PageOf("survey", horn + "/survey"),
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),

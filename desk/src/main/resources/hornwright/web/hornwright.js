@@ -217,6 +217,14 @@ if (stage) {
 document.querySelector(".survey")?.addEventListener("click", event => {
   if (event.detail > 0 && event.target.matches(".palette input")) event.target.form.requestSubmit();
 });
+// ---- a photograph: a pointer marks the very spot, not only the cell under it ----
+document.querySelector(".cells")?.addEventListener("click", event => {
+  if (event.detail === 0 || event.target.name !== "at") return;
+  const box = event.currentTarget.getBoundingClientRect();
+  const share = (at, from, size) => Math.min(1, Math.max(0, (at - from) / size)).toFixed(4);
+  event.target.value = share(event.clientX, box.left, box.width) + "," + share(event.clientY, box.top, box.height);
+});
+
 // ---- the ghost on the shelf opens the form ----
 document.querySelector(".ghost a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
 

@@ -26,6 +26,7 @@ record DemoShop(Shop shop) {
         new FurnishShop(shop).name(Form.once(shop.house().seq(), OpenShop.PROGRAM), "Quayside Winds");
         append("archive", archive());
         FILES.forEach(file -> append(file, lines(file)));
+        new DemoPictures(shop).put("q-0001");
     }
 
     private static List<EditLine> archive() {

@@ -12,4 +12,9 @@ public record Form(long expectedSeq, Hand hand, String key) {
     public static Form once(long expectedSeq, Hand hand) {
         return new Form(expectedSeq, hand, UUID.randomUUID().toString());
     }
+
+    /** Stands for the n-th of several things one form brings, so that each gets an id of its own. */
+    Form part(int n) {
+        return new Form(expectedSeq, hand, key + "#" + n);
+    }
 }

@@ -14,11 +14,6 @@ final class Guard {
     /** Forms of this program are a few lines; 64 KiB is plenty (OWASP ASVS 2.4.1 asks for a limit). */
     static final long LARGEST_BODY = 64L * 1024;
 
-    /** Two minutes of stereo at 96 kHz and 24 bits are 69 MB; a scale takes one. */
-    static final long LARGEST_SOUND = 80L * 1024 * 1024;
-
-    private static final String SOUND = "/sound/test";
-
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
 
@@ -61,13 +56,9 @@ final class Guard {
         if (length == null) {
             throw new Refusal(411, "A form must say how long it is.");
         }
-        boolean sound = context.path().endsWith(SOUND);
-        if (length.length() > 9 || Long.parseLong(length) > (sound ? LARGEST_SOUND : LARGEST_BODY)) {
-            throw new Refusal(
-                    413,
-                    sound
-                            ? "That is too long for one recording: at most 80 megabytes, which is two minutes and more."
-                            : "That is too long for one form: at most 64 kilobytes.");
+        Uploads.Limit limit = Uploads.limit(context);
+        if (length.length() > 9 || Long.parseLong(length) > limit.bytes()) {
+            throw new Refusal(413, limit.sentence());
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 enum Sheet {
     UNROLLED(Bay.HORN, "", "Unrolled"),
     AS_BUILT(Bay.HORN, "as-built", "As built"),
+    PHOTOS(Bay.HORN, "photos", "Photographs"),
     HISTORY(Bay.HORN, "history", "History"),
 
     ARRIVAL(Bay.ARRIVAL, "arrival", "Arrival"),

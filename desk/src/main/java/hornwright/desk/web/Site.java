@@ -30,6 +30,7 @@ public final class Site {
                 new ArrivalPages(desk)::routes,
                 new HornPages(desk)::routes,
                 new PlacePages(desk)::routes,
+                new PhotoPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,

@@ -4,7 +4,6 @@ import hornwright.desk.journal.Unusable;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import java.net.BindException;
 import java.util.List;
@@ -70,7 +69,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.port = port;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         config.http.maxRequestSize = Guard.LARGEST_BODY;
-        config.jetty.multipartConfig.maxInMemoryFileSize((int) Guard.LARGEST_SOUND, SizeUnit.BYTES);
+        Uploads.limit(config.jetty.multipartConfig);
         routes(config.routes, site);
     }
 

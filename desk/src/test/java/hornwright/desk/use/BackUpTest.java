@@ -175,7 +175,7 @@ final class BackUpTest {
 
     private Path backup() {
         Path target = folder.resolve("backup");
-        assertThat(new BackUp(shop).to(target).files()).isEqualTo(1);
+        assertThat(new BackUp(shop).to(target).files()).isEqualTo(4);
         return target;
     }
 

@@ -68,7 +68,8 @@ final class ExportJobTest {
             if (Files.isRegularFile(file) && !file.endsWith(JobFolder.HISTORY)) {
                 all.put(
                         of.relativize(file).toString(),
-                        Files.readString(file).replace("\"id\" : \"" + id + "\"", "\"id\" : \"" + as + "\""));
+                        Files.readString(file, StandardCharsets.ISO_8859_1)
+                                .replace("\"id\" : \"" + id + "\"", "\"id\" : \"" + as + "\""));
             }
         }
         return all;
@@ -112,7 +113,7 @@ final class ExportJobTest {
             Files.writeString(photo, "another photograph");
             assertThatThrownBy(() -> new ImportJob(other).from(out, HAND))
                     .isInstanceOf(BadInput.class)
-                    .hasMessageContaining("the picture of serial is missing or changed");
+                    .hasMessageContaining("the picture of pad.low-b as it came is missing or changed");
             Path json = out.resolve("job.json");
             Files.writeString(
                     json, Files.readString(json).replaceFirst("\"stage\" : \"arrival\"", "\"stage\" : \"arrived\""));

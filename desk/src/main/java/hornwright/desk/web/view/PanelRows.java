@@ -18,9 +18,11 @@ import org.jspecify.annotations.Nullable;
 /** Writes the panel of one place. */
 public final class PanelRows {
     private final OnBench bench;
+    private final PhotoRows photos;
 
     public PanelRows(OnBench bench) {
         this.bench = bench;
+        this.photos = new PhotoRows(bench);
     }
 
     public PlacePanel of(Place place, String typedThickness, String fault, String fresh) {
@@ -48,6 +50,8 @@ public final class PanelRows {
                 counsel,
                 counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
                 bench.job().notes().getOrDefault(place.id(), ""),
+                photos.of(place),
+                photos.form("", place, bench.placeAddress(place.id()) + "#place-photos", fresh),
                 form(place, found, typedThickness, fault),
                 lever(place),
                 bench.history().seq(),

@@ -9,6 +9,7 @@ import java.util.List;
  * @param asBuilt what left the factory, in words, and how well that is known
  * @param lever the address of its key from the side; empty for what belongs to no key
  * @param seq how far the job had come when this was made
+ * @param photos the photographs that show it or point at it
  * @param thicknesses for a pad: what each stocked thickness leaves to float
  */
 public record PlacePanel(
@@ -28,6 +29,8 @@ public record PlacePanel(
         List<Counsel> counsel,
         String whoDecides,
         String note,
+        List<PhotosPage.Print> photos,
+        PhotosPage.PutForm put,
         FindingForm form,
         String lever,
         long seq,
@@ -36,6 +39,7 @@ public record PlacePanel(
         figures = List.copyOf(figures);
         thicknesses = List.copyOf(thicknesses);
         counsel = List.copyOf(counsel);
+        photos = List.copyOf(photos);
     }
 
     /** One stocked pad thickness tried in this cup. */

@@ -1,0 +1,70 @@
+package hornwright.desk.web;
+
+import io.javalin.config.MultipartConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Files that come with a form. Only the pages named here take any. Source of the limits: OWASP ASVS 5.0.0, 5.2.1. */
+final class Uploads {
+    /** One photograph of a good camera. */
+    private static final long LARGEST_FILE = 40L << 20;
+
+    private static final Limit FORM =
+            new Limit(Guard.LARGEST_BODY, "That is too long for one form: at most 64 kilobytes.");
+
+    /** Two minutes of stereo at 96 kHz and 24 bits are 69 MB; a scale takes one. */
+    private static final Limit SOUND = new Limit(
+            80L << 20, "That is too long for one recording: at most 80 megabytes, which is two minutes and more.");
+
+    private static final Limit PHOTOS =
+            new Limit(80L << 20, "That is too much at once: at most 80 megabytes. Send fewer files.");
+
+    private static final Pattern PHOTOS_OF_A_HORN = Pattern.compile("/horn/[^/]+/photos");
+
+    private Uploads() {}
+
+    /** How much one request may bring, and what is said of more. */
+    record Limit(long bytes, String sentence) {}
+
+    static Limit limit(Context context) {
+        if (context.path().endsWith("/sound/test")) {
+            return SOUND;
+        }
+        String type = context.header("Content-Type");
+        boolean files = type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data");
+        return files && PHOTOS_OF_A_HORN.matcher(context.path()).matches() ? PHOTOS : FORM;
+    }
+
+    /** Held in memory: what is sent lies in no passing file that could be left behind. */
+    static void limit(MultipartConfig config) {
+        config.maxFileSize(SOUND.bytes(), SizeUnit.BYTES);
+        config.maxTotalRequestSize(SOUND.bytes(), SizeUnit.BYTES);
+        config.maxInMemoryFileSize((int) SOUND.bytes(), SizeUnit.BYTES);
+    }
+
+    /** The files of that field; a field left empty by a browser brings none. */
+    static List<byte[]> of(Context context, String field) {
+        return context.uploadedFiles(field).stream()
+                .filter(file -> file.size() > 0)
+                .map(Uploads::bytes)
+                .toList();
+    }
+
+    private static byte[] bytes(UploadedFile file) {
+        if (file.size() > LARGEST_FILE) {
+            throw new Refusal(413, "One photograph is over 40 megabytes; send it smaller.");
+        }
+        try (InputStream in = file.content()) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
