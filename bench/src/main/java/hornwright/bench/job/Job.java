@@ -3,6 +3,7 @@ package hornwright.bench.job;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.PlayTest;
+import hornwright.bench.survey.Shot;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkDone;
 import java.time.Instant;
@@ -75,6 +76,13 @@ public record Job(
     /** "alto 41207 by Tarrant & Loe". */
     public String title() {
         return identity.maker().isEmpty() ? identity.inWords() : identity.inWords() + " by " + identity.maker();
+    }
+
+    /** Whether this photograph of the list was taken: ticked, or put in. */
+    public boolean isTaken(Shot shot) {
+        return photos.containsKey(shot.id())
+                || keeping.photos().values().stream()
+                        .anyMatch(photo -> shot.id().equals(photo.shot()));
     }
 
     /** The same job under another id, as an import files it. */

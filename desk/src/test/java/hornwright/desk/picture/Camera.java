@@ -86,7 +86,8 @@ public final class Camera {
     }
 
     private static byte[] exif(int turn, ByteOrder order) {
-        ByteBuffer tiff = ByteBuffer.allocate(300).order(order);
+        byte[] bytes = new byte[300];
+        ByteBuffer tiff = ByteBuffer.wrap(bytes).order(order);
         tiff.put((order == ByteOrder.LITTLE_ENDIAN ? "II" : "MM").getBytes(StandardCharsets.US_ASCII));
         tiff.putShort((short) 42).putInt(8).putShort((short) 5);
         text(tiff, 0x010f, 120, "SECRETMAKER");
@@ -104,13 +105,13 @@ public final class Camera {
         text(tiff, 0x001d, 220, "GPSHERE");
         byte[] whole = new byte[306];
         System.arraycopy("Exif\0\0".getBytes(StandardCharsets.US_ASCII), 0, whole, 0, 6);
-        System.arraycopy(tiff.array(), 0, whole, 6, 300);
+        System.arraycopy(bytes, 0, whole, 6, 300);
         return whole;
     }
 
     private static void text(ByteBuffer tiff, int tag, int at, String text) {
         byte[] bytes = (text + "\0").getBytes(StandardCharsets.US_ASCII);
         tiff.putShort((short) tag).putShort((short) 2).putInt(bytes.length).putInt(at);
-        System.arraycopy(bytes, 0, tiff.array(), at, bytes.length);
+        tiff.put(at, bytes);
     }
 }

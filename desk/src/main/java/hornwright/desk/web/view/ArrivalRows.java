@@ -111,7 +111,7 @@ public final class ArrivalRows {
                             .map(shot -> new ArrivalPage.Shots.Line(
                                     shot.id(),
                                     OnBench.capital(shot.words()),
-                                    bench.job().photos().containsKey(shot.id())))
+                                    bench.job().isTaken(shot)))
                             .toList()));
         }
         return new ArrivalPage.Shots(bench.id(), bench.history().seq(), fresh, taken(bench), said, groups);
@@ -120,7 +120,7 @@ public final class ArrivalRows {
     /** "3 of 30 taken". */
     public static String taken(OnBench bench) {
         long taken = Stream.of(Shot.values())
-                .filter(shot -> bench.job().photos().containsKey(shot.id()))
+                .filter(shot -> bench.job().isTaken(shot))
                 .count();
         return "%d of %d taken".formatted(taken, Shot.values().length);
     }

@@ -49,7 +49,7 @@ public final class PhotoRows {
                     .toList();
             if (!taken.isEmpty()) {
                 cards.add(card("shot." + shot.id(), taken));
-            } else if (!isTaken(shot)) {
+            } else if (!bench.job().isTaken(shot)) {
                 wanted.add(new PhotosPage.Wanted(OnBench.capital(shot.words()), page("?shot=" + shot.id() + "#put")));
             }
         }
@@ -58,17 +58,12 @@ public final class PhotoRows {
     }
 
     public String fact() {
-        long there = Stream.of(Shot.values()).filter(this::isTaken).count();
+        long there = Stream.of(Shot.values()).filter(bench.job()::isTaken).count();
         return there == 0
                 ? "Nothing of the list is taken yet."
                 : there == Shot.values().length
                         ? "The whole list is taken."
                         : "%d of %d of the list are taken.".formatted(there, Shot.values().length);
-    }
-
-    private boolean isTaken(Shot shot) {
-        return bench.job().photos().containsKey(shot.id())
-                || photos.stream().anyMatch(photo -> shot.id().equals(photo.shot()));
     }
 
     private Card card(String subject, List<Photo> of) {
