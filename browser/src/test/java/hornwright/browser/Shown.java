@@ -39,6 +39,8 @@ record Shown(Program program, String horn) {
                 new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),
                 new PageOf("fit", horn + "/fit"),
+                new PageOf("holes", horn + "/holes"),
+                new PageOf("octave", horn + "/octave"),
                 new PageOf("trays", horn + "/trays?key=bis"),
                 new PageOf("handover", horn + "/handover"),
                 new PageOf("as-built", horn + "/as-built"),

@@ -95,6 +95,18 @@ final class ShippedRules {
             fit.swedge-most_mm | 0.15 | 0 | mm | 0.03 | 0.5 | clearance up to which a tube is closed; beyond it a larger rod or a bush | bench judgement
             rim.accept_mm | 0.05 | 0 | mm | 0.005 | 0.3 | worst rim gap up to which floating the pad is enough | common practice
             rim.act_mm | 0.1 | 0 | mm | 0.01 | 0.5 | worst rim gap from which the hole is levelled first | common practice
+            rim.aim_mm | 0.02 | 0 | mm | 0 | 0.1 | worst gap of a rim that counts as level | common practice
+            rim.file-most_mm | 0.15 | 0 | mm | 0.01 | 1 | metal that may come off one rim in all | bench judgement
+            octave.ring-least_mm | 0.3 | 0 | mm | 0 | 3 | least clearance of the neck ring while the neck vent is shut | bench judgement
+            octave.ring-most_mm | 0.8 | 0 | mm | 0.1 | 5 | most clearance of the neck ring while the neck vent is shut | bench judgement
+            octave.free-least_mm | 0.05 | 0 | mm | 0 | 3 | least clearance of another octave contact that must be free | bench judgement
+            octave.free-most_mm | 0.6 | 0 | mm | 0.05 | 5 | most clearance of another octave contact that must be free | bench judgement
+            octave.touch_mm | 0.03 | 0 | mm | 0 | 0.3 | a contact that must touch may show so much under a feeler | bench judgement
+            table.tab-least_mm | 0.05 | 0 | mm | 0 | 1 | least clearance of a tab of the low table over the G♯ lever | bench judgement
+            table.tab-most_mm | 0.3 | 0 | mm | 0.05 | 2 | most clearance of a tab of the low table over the G♯ lever | bench judgement
+            table.over_mm | 0.2 | 0 | mm | 0 | 2 | most clearance of low B♭ over low B at rest | bench judgement
+            touch.lost-accept_mm | 0.2 | 0 | mm | 0 | 2 | lost motion at a fingertip that may stay | common practice
+            touch.lost-felt_mm | 0.3 | 0 | mm | 0.05 | 3 | lost motion at a fingertip that every player feels | common practice
             spares.share | 0.1 | 0 |  | 0 | 1 | pads ordered beyond need, as a share, at least one of the commonest | bench judgement
             hinge.tube-length_mm | 30 | 10 | mm | 5 | 400 | length of a hinge tube nobody has measured | bench judgement
             u.zero-share | 0.5 | 0 |  | 0 | 1 | share of an instrument's uncertainty that is its own zero and stays through repeats | bench judgement

@@ -8,13 +8,13 @@ import hornwright.bench.horn.RimKind;
 import hornwright.bench.horn.ToneHole;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.RimChoice;
 import hornwright.bench.survey.Treatment;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Says each step as this horn needs it: what stays is looked after, what goes is made new, a rim is treated as chosen. */
 final class StepWords {
-    /** The point a reading of what is to happen to a rim carries. */
-    static final String RIM_CHOICE = "choice";
-
     private final StepsAsked asked;
 
     StepWords(StepsAsked asked) {
@@ -59,25 +59,24 @@ final class StepWords {
         if (hole.rim() == RimKind.PIP) {
             return "See that the %s pip is sound and its rim flat".formatted(name);
         }
-        return switch (chosen(hole.id())) {
-            case "leave" -> "Leave the %s rim as it is; the pad is floated over it".formatted(name);
-            case "lift" -> "Lift the %s rim from inside, in small steps".formatted(name);
-            case "file" -> "Level the %s rim with the file; log what comes off".formatted(name);
-            default -> "Level the %s hole".formatted(name);
-        };
+        return chosen(hole.id())
+                .map(choice -> switch (choice) {
+                    case LEAVE -> "Leave the %s rim as it is; the pad is floated over it".formatted(name);
+                    case LIFT -> "Lift the %s rim from inside, in small steps".formatted(name);
+                    case FILE -> "Level the %s rim with the file; log what comes off".formatted(name);
+                })
+                .orElse("Level the %s hole".formatted(name));
     }
 
-    private String chosen(String hole) {
-        String word = "";
-        for (var reading : asked.readings()) {
-            if (reading.kind() == ReadingKind.RIM_CHECK
-                    && reading.of().equals(hole)
-                    && reading.point().equals(RIM_CHOICE)
-                    && reading.observed() instanceof Observed.Says says) {
-                word = says.word();
-            }
-        }
-        return word;
+    private Optional<RimChoice> chosen(String hole) {
+        return asked.readings().stream()
+                .filter(reading -> reading.kind() == ReadingKind.RIM_CHECK
+                        && reading.of().equals(hole)
+                        && reading.point().equals(RimChoice.POINT))
+                .flatMap(reading -> reading.observed() instanceof Observed.Says says
+                        ? RimChoice.of(says.word()).stream()
+                        : Stream.empty())
+                .reduce((first, second) -> second);
     }
 
     private Treatment treatment(String place) {

@@ -19,6 +19,8 @@ enum Sheet {
 
     MEASURE(Bay.MEASURE, "measure", "Grid"),
     FIT(Bay.MEASURE, "fit", "Key fit"),
+    HOLES(Bay.MEASURE, "holes", "Tone holes"),
+    OCTAVE(Bay.MEASURE, "octave", "Octave and table"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
     FEEL(Bay.PLAN, "feel", "Feel"),

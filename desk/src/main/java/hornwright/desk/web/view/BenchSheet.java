@@ -1,7 +1,9 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.fit.FitSheet;
+import hornwright.bench.octave.OctaveSheet;
 import hornwright.bench.plan.Becauses;
+import hornwright.bench.rim.RimSheet;
 import hornwright.bench.sheet.SheetAnswer;
 import hornwright.bench.sheet.SheetAsked;
 import java.util.Optional;
@@ -15,7 +17,19 @@ public enum BenchSheet {
             "Key fit",
             "Rock each key on its rod and push it along. Play comes out before any pad goes in: a key that wanders lands in"
                     + " a new place each time. Measure only the bad ones.",
-            FitSheet::of);
+            FitSheet::of),
+    HOLES(
+            "holes",
+            "Tone holes",
+            "A flat disc on the rim, a light inside, a feeler at the worst spot, like: 0.08 at 4 (12 is away from the hinge)."
+                    + " What is lifted loses no metal; what is filed does not come back.",
+            RimSheet::of),
+    OCTAVE(
+            "octave",
+            "Octave and table",
+            "A feeler at each contact in each state of the thumb and the G key; 0 where it touches. Then the low table, at rest"
+                    + " and down.",
+            OctaveSheet::of);
 
     private final String word;
     private final String title;

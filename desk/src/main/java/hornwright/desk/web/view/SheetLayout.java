@@ -1,10 +1,15 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.RimKind;
+import hornwright.bench.horn.ToneHole;
 import hornwright.bench.plan.measured.HingePlay;
+import hornwright.bench.rim.RimSheet;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.RimChoice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -46,6 +51,8 @@ final class SheetLayout {
     List<Section> of(BenchSheet sheet) {
         return switch (sheet) {
             case FIT -> fit();
+            case HOLES -> holes();
+            case OCTAVE -> new OctaveLayout(bench).sections();
         };
     }
 
@@ -72,6 +79,45 @@ final class SheetLayout {
                                 Field.typed(ReadingKind.HINGE, key.id(), HingePlay.ALONG, "Along the rod"),
                                 Field.typed(ReadingKind.HINGE, key.id(), HingePlay.CLOSABLE, "Tube that can be closed"))
                         .toList());
+    }
+
+    private List<Section> holes() {
+        List<Section> sections = new ArrayList<>();
+        for (KeyGroup group : KeyGroup.values()) {
+            List<Line> lines = bench.keywork().cups().stream()
+                    .filter(cup -> bench.keywork().keyOf(cup).group() == group)
+                    .map(this::rim)
+                    .toList();
+            if (!lines.isEmpty()) {
+                sections.add(new Section(group.title(), "", lines));
+            }
+        }
+        return sections;
+    }
+
+    private Line rim(Cup cup) {
+        ToneHole hole = bench.keywork().holeOf(cup);
+        List<Field> more = new ArrayList<>();
+        more.add(Field.chosen(
+                ReadingKind.RIM_CHECK,
+                hole.id(),
+                RimChoice.POINT,
+                "Choice",
+                Stream.of(RimChoice.values()).map(RimChoice::word).toArray(String[]::new)));
+        more.add(Field.typed(ReadingKind.METAL_OFF, hole.id(), RimSheet.OFF, "Taken off"));
+        if (hole.rim() == RimKind.SOLDERED) {
+            more.add(Field.chosen(ReadingKind.RIM_CHECK, hole.id(), RimSheet.RING, "Ring", "tight", "leaks"));
+        }
+        return new Line(
+                hole.id(),
+                bench.heading(cup),
+                bench.padOf(cup).map(Place::id).map(bench::placeAddress).orElse(""),
+                List.of(Field.typed(
+                        ReadingKind.RIM_GAP,
+                        hole.id(),
+                        "under a flat disc",
+                        OnBench.capital(hole.rim().word()) + " rim: gap at clock")),
+                more);
     }
 
     private String address(Key key) {

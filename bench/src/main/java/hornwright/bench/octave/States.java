@@ -1,0 +1,133 @@
+package hornwright.bench.octave;
+
+import hornwright.bench.horn.Clearance;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Link;
+import hornwright.bench.horn.OctaveState;
+import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.measured.ReadNumbers;
+import hornwright.bench.sheet.SheetAsked;
+import hornwright.bench.sheet.SheetLine;
+import hornwright.bench.sheet.Told;
+import hornwright.bench.sheet.Verdict;
+import hornwright.bench.survey.ReadingKind;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The contacts of the octave mechanism, state by state, and what to bend for all states at once. */
+final class States {
+    private final SheetAsked ask;
+    private final ReadNumbers read;
+    private final Map<String, Contact> contacts = new LinkedHashMap<>();
+    private final List<SheetLine> lines = new ArrayList<>();
+
+    States(SheetAsked ask, ReadNumbers read) {
+        this.ask = ask;
+        this.read = read;
+        for (OctaveState state : ask.keywork().octaveStates()) {
+            state.clearances().forEach(clearance -> line(state, clearance));
+        }
+    }
+
+    List<SheetLine> lines() {
+        return lines;
+    }
+
+    /** What to bend, the switch before the vents, the body before the neck; empty when every state is in its band. */
+    List<String> order() {
+        return contacts.entrySet().stream()
+                .sorted(java.util.Comparator.comparingDouble(entry -> rank(entry.getKey())))
+                .filter(entry -> !entry.getValue().good())
+                .map(entry -> words(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private void line(OctaveState state, Clearance clearance) {
+        String id = OctaveSheet.id(clearance.link(), state.name());
+        PlannedNumber mm = ask.last(ReadingKind.CLEARANCE, clearance.link(), state.name())
+                .flatMap(read::amount)
+                .orElse(null);
+        if (mm == null) {
+            lines.add(SheetLine.untried(id));
+            return;
+        }
+        Band band = band(clearance);
+        contacts.computeIfAbsent(clearance.link(), none -> new Contact())
+                .see(new Contact.Seen(state.name(), mm.value(), band));
+        boolean holds = band.holds(mm.value());
+        lines.add(new SheetLine(
+                id,
+                holds ? Verdict.GOOD : Verdict.ACT,
+                holds ? "" : wrong(band, mm.value()),
+                List.of(new Told(band.touches() ? "must touch" : "free by", mm)),
+                List.of()));
+    }
+
+    private Band band(Clearance clearance) {
+        if (clearance.mm() <= 0) {
+            return Band.touching(ask.rules());
+        }
+        return isNeckRing(clearance.link())
+                ? Band.free(ask.rules(), "octave.ring-least_mm", "octave.ring-most_mm")
+                : Band.free(ask.rules(), "octave.free-least_mm", "octave.free-most_mm");
+    }
+
+    private static String wrong(Band band, double mm) {
+        if (band.touches()) {
+            return String.format(Locale.ROOT, "does not touch: the vent opens %.2f mm of travel late", mm);
+        }
+        return String.format(
+                Locale.ROOT,
+                mm < band.fromMm() ? "too close, wanted %.2f to %.2f mm" : "too far, wanted %.2f to %.2f mm",
+                band.fromMm(),
+                band.toMm());
+    }
+
+    private String words(String link, Contact contact) {
+        String name = OctaveSheet.name(ask.keywork(), ask.keywork().links().get(link));
+        return contact.bend()
+                .map(bend ->
+                        "%s: bend it %s. Elsewhere: %s".formatted(name, amount(bend), elsewhere(contact, bend.least())))
+                .orElse(
+                        "%s: no bend of it alone suits every state. Change the travel of the thumb or the switch first, then"
+                                        .formatted(name)
+                                + " read all four states again");
+    }
+
+    private static String amount(Contact.Bend bend) {
+        double least = bend.least();
+        double most = least > 0 ? bend.toMm() : bend.fromMm();
+        String way = least > 0 ? "away" : "closer";
+        return Double.isInfinite(most)
+                ? String.format(Locale.ROOT, "%s by %.2f mm or a little more", way, Math.abs(least))
+                : String.format(Locale.ROOT, "%s by %.2f to %.2f mm", way, Math.abs(least), Math.abs(most));
+    }
+
+    private static String elsewhere(Contact contact, double bend) {
+        return contact.seen().stream()
+                .map(one -> one.band().touches() && one.band().holds(one.mm())
+                        ? "%s, the vent opens %s".formatted(one.state(), bend > 0 ? "less" : "wider")
+                        : String.format(Locale.ROOT, "%s, %.2f mm", one.state(), Math.max(0, one.mm() + bend)))
+                .reduce((a, b) -> a + "; " + b)
+                .orElse("");
+    }
+
+    private boolean isNeckRing(String link) {
+        return rank(link) == 2;
+    }
+
+    /** The switch first, then the vent on the body, then the one on the neck. */
+    private int rank(String link) {
+        Keywork keywork = ask.keywork();
+        Link found = keywork.links().get(link);
+        return keywork.cupOf(keywork.keys().get(found.follower()))
+                .map(cup ->
+                        keywork.tube().partAt(keywork.holeOf(cup).at().atMm()) == hornwright.bench.horn.HornPart.NECK
+                                ? 2
+                                : 1)
+                .orElse(0);
+    }
+}
