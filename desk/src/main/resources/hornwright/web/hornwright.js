@@ -39,6 +39,7 @@ if (grid) {
     job.field.toggleAttribute("aria-invalid", Boolean(fault));
     if (fault) job.field.setAttribute("aria-invalid", "true");
     if (fault && kept.get(job.field) === job.text) kept.set(job.field, null);
+    if (!fault) job.field.defaultValue = job.text;
   }
 
   async function work() {
@@ -51,8 +52,9 @@ if (grid) {
         link.textContent = "";
       } catch (why) {
         if (typeof why === "number" && why < 500) {
-          told(queue[0].field, "Not saved: another bench changed this. Load the page again and look.", "fault");
+          told(queue[0].field, "Not saved: another window changed this. Load the page again and look.", "fault");
           kept.set(queue.shift().field, null);
+          document.dispatchEvent(new Event("hornwright:behind"));
           continue;
         }
         queue.forEach(job => told(job.field, "not saved yet", "waiting"));
@@ -65,7 +67,7 @@ if (grid) {
 
   function keep(field) {
     const text = field.value.trim();
-    if (text === kept.get(field)) return;
+    if (text === kept.get(field) || "theirs" in field.dataset) return;
     kept.set(field, text);
     queue.push({ field, text, key: crypto.randomUUID() });
     work();
@@ -80,6 +82,28 @@ if (grid) {
       if (answer?.ok && mine === glance && document.activeElement === field) put(await answer.text());
     }, 150);
   }
+
+  // Another window wrote here. An untouched field just shows it; over one's own typing both stand until one is chosen.
+  grid.addEventListener("hornwright:told", event => kept.set(event.target, event.target.value.trim()));
+  grid.addEventListener("hornwright:theirs", event => {
+    const field = event.target, mine = field.value.trim(), theirs = field.dataset.theirs;
+    told(field, `Two windows: ${theirs || "nothing"} there, ${mine || "nothing"} here. `, "fault");
+    for (const [value, take] of [[theirs, false], [mine, true]]) {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.className = "plain";
+      button.textContent = `Keep ${value || "nothing"}`;
+      button.addEventListener("click", () => {
+        delete field.dataset.theirs;
+        field.value = value;
+        field.defaultValue = theirs;
+        kept.set(field, theirs);
+        if (take) keep(field); else told(field, "as the other window has it", "remark");
+        field.focus();
+      });
+      document.getElementById("said-" + field.id).append(button);
+    }
+  });
 
   grid.addEventListener("input", event => look(event.target));
   grid.addEventListener("change", event => { if (event.target.matches("select")) keep(event.target); });

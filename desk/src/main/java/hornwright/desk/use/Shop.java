@@ -16,6 +16,7 @@ import hornwright.desk.journal.Draft;
 import hornwright.desk.journal.Entry;
 import hornwright.desk.journal.ShopData;
 import hornwright.desk.json.BadInput;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ public final class Shop implements AutoCloseable {
     private final Memory<House> house;
     private final Memory<Stock> stock;
     private final Memory<Archives> archive;
+    private final Watch watch = new Watch();
     private final Map<String, Memory<Optional<Job>>> jobs = new ConcurrentHashMap<>();
 
     private Shop(ShopData data) {
@@ -117,7 +119,16 @@ public final class Shop implements AutoCloseable {
 
     /** Keeps all or none; see {@link Saved}. */
     Saved save(List<Draft> drafts, Form form) {
-        return new Save(this, form).all(drafts);
+        Saved saved = new Save(this, form).all(drafts);
+        if (saved instanceof Saved.Kept) {
+            watch.saved();
+        }
+        return saved;
+    }
+
+    /** Waits until the job has grown beyond that edit, or as long as asked; gives how far it has come. */
+    public long awaitBeyond(String id, long seq, Duration most) throws InterruptedException {
+        return watch.until(() -> opened(id).seq(), seq, most);
     }
 
     /** Tells a second program that wants this data where the pages are. */

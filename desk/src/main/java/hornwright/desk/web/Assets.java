@@ -33,6 +33,8 @@ final class Assets {
             "narrow.css",
             "print.css");
 
+    private static final List<String> SCRIPTS = List.of("hornwright.js", "live.js");
+
     private record Asset(String type, byte[] content, String tag) {}
 
     private final Map<String, Asset> byAddress = new LinkedHashMap<>();
@@ -45,7 +47,7 @@ final class Assets {
 
     Assets() {
         style = keep("hornwright", "css", "text/css", joined(SHEETS));
-        script = keep("hornwright", "js", "text/javascript", resource(FOLDER + "hornwright.js"));
+        script = keep("hornwright", "js", "text/javascript", joined(SCRIPTS));
         htmx = keep("htmx", "js", "text/javascript", resource(HTMX));
         listen = keep("listen", "js", "text/javascript", resource(FOLDER + "listen.js"));
         ear = keep("ear", "js", "text/javascript", resource(FOLDER + "ear.js"));

@@ -132,7 +132,7 @@ final class Desk {
                                 Clocks.day(bench.history().edits().getLast().at())) + " at "
                 + Clocks.time(bench.history().edits().getLast().at());
         return frame(context, title + ", " + bench.name())
-                .ofHorn(bench.name(), bench.id(), bench.address("history"), line)
+                .ofHorn(bench.name(), bench.id(), bench.address("history"), bench.address("live") + "?seq=" + seq, line)
                 .with(tray.compartments(), tray.sheets());
     }
 

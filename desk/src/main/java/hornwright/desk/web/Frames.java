@@ -13,6 +13,17 @@ final class Frames {
         boolean shown = context.req().getMethod().equals("GET");
         String here = shown ? context.path() + (query == null ? "" : "?" + query) : "/";
         return new Frame(
-                title, assets.files(), Theme.of(context).word(), here, shop, null, "", List.of(), List.of(), "", "");
+                title,
+                assets.files(),
+                Theme.of(context).word(),
+                here,
+                shop,
+                null,
+                "",
+                List.of(),
+                List.of(),
+                "",
+                "",
+                "");
     }
 }

@@ -42,6 +42,7 @@ public final class Site {
                 new HandOverPages(desk)::routes,
                 new SoundPages(desk)::routes,
                 new HistoryPages(desk)::routes,
+                new LivePages(desk)::routes,
                 new StockPages(desk)::routes,
                 new RulesPages(desk)::routes);
     }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param tray the compartments of this horn or, on the shop's own pages, of the shop
  * @param sheets the sheets of the compartment that is open; empty when it has only one
  * @param history where every edit of this horn is told; empty on the shop's own pages
+ * @param live where further edits of this horn are told as they come; empty on the shop's own pages
  * @param foot a line at the bottom: when the last edit was kept
  */
 public record Frame(
@@ -27,6 +28,7 @@ public record Frame(
         List<Compartment> tray,
         List<Compartment> sheets,
         String history,
+        String live,
         String foot) {
     public Frame {
         tray = List.copyOf(tray);
@@ -39,14 +41,14 @@ public record Frame(
     public record Compartment(String name, String address, String fact, boolean current) {}
 
     public Frame titled(String other) {
-        return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, foot);
+        return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, live, foot);
     }
 
-    public Frame ofHorn(String name, String id, String told, String line) {
-        return new Frame(title, files, theme, here, shop, name, id, tray, sheets, told, line);
+    public Frame ofHorn(String name, String id, String told, String edits, String line) {
+        return new Frame(title, files, theme, here, shop, name, id, tray, sheets, told, edits, line);
     }
 
     public Frame with(List<Compartment> compartments, List<Compartment> open) {
-        return new Frame(title, files, theme, here, shop, horn, hornId, compartments, open, history, foot);
+        return new Frame(title, files, theme, here, shop, horn, hornId, compartments, open, history, live, foot);
     }
 }
