@@ -49,6 +49,7 @@ record Shown(Program program, String horn) {
                 new PageOf("sound", horn + "/sound"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("stock", "/stock"),
+                new PageOf("materials", "/materials"),
                 new PageOf("rules", "/rules"),
                 new PageOf("refusal", "/horn/q-9999"));
     }

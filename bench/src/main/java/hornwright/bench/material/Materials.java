@@ -3,9 +3,11 @@ package hornwright.bench.material;
 import hornwright.bench.rules.Rule;
 import hornwright.bench.rules.ShopRules;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The table of materials of one shop: its rules, outranked by what its own tests gave. Tests of the same figure are
@@ -59,6 +61,16 @@ public final class Materials {
         return measured;
     }
 
+    /** The same with every test of a shop that tells something. */
+    public Materials withAll(Collection<BenchTest> tests) {
+        Materials all = this;
+        for (BenchTest test : tests) {
+            Optional<Fit> fit = test.fit(this).had();
+            all = fit.isPresent() ? all.with(fit.get()) : all;
+        }
+        return all;
+    }
+
     public ShopRules rules() {
         return rules;
     }
@@ -104,11 +116,22 @@ public final class Materials {
                 .toList();
     }
 
+    /** The classes of pads, by softness. */
+    public List<String> padClasses() {
+        return rules.all().stream()
+                .map(Rule::id)
+                .filter(id -> id.startsWith("pad-class.") && id.endsWith("." + Property.SEAT.word()))
+                .map(id -> id.substring(
+                        "pad-class.".length(),
+                        id.length() - Property.SEAT.word().length() - 1))
+                .toList();
+    }
+
     /** All rows and columns. */
     public List<Cell> table() {
         List<Cell> all = new ArrayList<>();
         for (String material : listed()) {
-            for (Property property : Property.values()) {
+            for (Property property : Property.ofSheets()) {
                 all.add(cell(material, property));
             }
         }

@@ -1,11 +1,13 @@
 package hornwright.bench.material;
 
+import hornwright.engines.quantity.Outcome;
+
 /**
  * A piece measured fresh and again after its first weeks on the horn.
  *
  * @param thicknessU one standard uncertainty of each thickness, mm
  */
-public record PackingTest(String material, double freshMm, double packedMm, double thicknessU) {
+public record PackingTest(String material, double freshMm, double packedMm, double thicknessU) implements BenchTest {
     public PackingTest {
         if (!(freshMm > 0) || !(packedMm > 0) || !(thicknessU > 0)) {
             throw new IllegalArgumentException("thicknesses and their uncertainty are above zero");
@@ -16,6 +18,16 @@ public record PackingTest(String material, double freshMm, double packedMm, doub
     public Fit settling() {
         double share = 1 - packedMm / freshMm;
         double u = thicknessU / freshMm * Math.hypot(1, packedMm / freshMm);
-        return new Fit(material, Property.SETTLING, share, u, "%s mm fresh, %s mm packed".formatted(freshMm, packedMm));
+        return new Fit(material, Property.SETTLING, share, u, inWords());
+    }
+
+    @Override
+    public Outcome<Fit> fit(Materials materials) {
+        return Outcome.of(settling(), "fresh and packed");
+    }
+
+    @Override
+    public String inWords() {
+        return "%s: %s mm fresh, %s mm packed".formatted(material, freshMm, packedMm);
     }
 }

@@ -1,6 +1,7 @@
 package hornwright.bench.material;
 
 import hornwright.bench.horn.Word;
+import java.util.List;
 
 /** One column of the table of materials. */
 public enum Property implements Word {
@@ -11,7 +12,9 @@ public enum Property implements Word {
     RESTITUTION("restitution", "", "gives back"),
     DENSITY("density_kg_m3", "kg/m³", "density"),
     /** Share of its thickness lost in the first weeks. */
-    SETTLING("settling", "", "packs by");
+    SETTLING("settling", "", "packs by"),
+    /** Of a class of pads: force for each mm of rim and each mm the pad gives, N/mm², so MPa. */
+    SEAT("seat_MPa", "MPa", "seat stiffness");
 
     private final String word;
     private final String unit;
@@ -21,6 +24,11 @@ public enum Property implements Word {
         this.word = word;
         this.unit = unit;
         this.label = label;
+    }
+
+    /** The columns of cork, felt and the rest; a seat is a figure of a pad. */
+    public static List<Property> ofSheets() {
+        return List.of(MODULUS, EXPONENT, RESTITUTION, DENSITY, SETTLING);
     }
 
     /** The head of its column. */
@@ -40,6 +48,10 @@ public enum Property implements Word {
     /** The shop rule that holds this figure of a material. */
     String rule(String material) {
         String slug = material.replace(' ', '-');
-        return this == SETTLING ? "settling." + slug : "material." + slug + "." + word;
+        return switch (this) {
+            case SETTLING -> "settling." + slug;
+            case SEAT -> "pad-class." + slug + "." + word;
+            default -> "material." + slug + "." + word;
+        };
     }
 }

@@ -9,13 +9,8 @@ import hornwright.engines.quantity.Outcome;
  * @param thicknessU of each thickness, mm
  */
 public record WeightTest(
-        String material,
-        double areaMm2,
-        double areaU,
-        double massG,
-        double freeMm,
-        double loadedMm,
-        double thicknessU) {
+        String material, double areaMm2, double areaU, double massG, double freeMm, double loadedMm, double thicknessU)
+        implements BenchTest {
     private static final double NEWTONS_PER_GRAM = 9.80665e-3;
 
     /** Less than this many of its own uncertainties is no difference. */
@@ -41,7 +36,17 @@ public record WeightTest(
         double byArea = areaU / areaMm2;
         double byExponent = Math.log(freeMm / given) * exponent.u();
         double share = Math.sqrt(byFree * byFree + byLoaded * byLoaded + byArea * byArea + byExponent * byExponent);
-        String how = "%s g on %s mm²: %s mm to %s mm".formatted(massG, areaMm2, freeMm, loadedMm);
-        return Outcome.of(new Fit(material, Property.MODULUS, value, value * share, how), "weight and two thicknesses");
+        return Outcome.of(
+                new Fit(material, Property.MODULUS, value, value * share, inWords()), "weight and two thicknesses");
+    }
+
+    @Override
+    public Outcome<Fit> fit(Materials materials) {
+        return modulus(materials);
+    }
+
+    @Override
+    public String inWords() {
+        return "%s, %s mm² under %s g: %s mm to %s mm".formatted(material, areaMm2, massG, freeMm, loadedMm);
     }
 }

@@ -115,6 +115,7 @@ final class ShippedRules {
             u.rule_mm | 0.5 | 0 | mm | 0.001 | 2 | one standard uncertainty of a rule held to a hinge | bench judgement
             u.wedge_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of a wedge gauge at the front edge | bench judgement
             u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
+            u.thickness-gauge_mm | 0.01 | 0 | mm | 0.001 | 1 | one standard uncertainty of a thickness gauge or dial on cork, felt or a pad | bench judgement
             u.other_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of any other instrument | bench judgement
             u.force-gauge_N | 0.08 | 0 | N | 0.001 | 1 | one standard uncertainty of a force gauge at a touch | bench judgement
             material.natural-cork.modulus_MPa | 15 | 6 | MPa | 0.1 | 200 | natural cork: pressure at full strain in pressure = this x strain^exponent; Gibson, Easterling and Ashby, The structure and mechanics of cork, 1981 | from memory
@@ -157,6 +158,9 @@ final class ShippedRules {
             settling.leather | 0.075 | 0.015 |  | 0 | 0.6 | share of its thickness leather loses in the first weeks of play | common practice
             settling.PTFE | 0.0 | 0.002 |  | 0 | 0.6 | share of its thickness PTFE loses in the first weeks of play | common practice
             settling.unknown | 0.08 | 0.05 |  | 0 | 0.6 | share of its thickness unknown loses in the first weeks of play | common practice
+            pad-class.soft.seat_MPa | 0.12 | 0.05 | MPa | 0.01 | 5 | soft pad: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.medium.seat_MPa | 0.2 | 0.07 | MPa | 0.01 | 5 | medium pad: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.firm.seat_MPa | 0.35 | 0.12 | MPa | 0.01 | 5 | firm pad: force for each mm of rim and each mm it gives | bench judgement
             settling.days_d | 12 | 6 | d | 1 | 120 | days in which two thirds of the settling are over | bench judgement
             rest.least_h | 24 | 0 | h | 1 | 240 | shortest rest between regulating and the second round | bench judgement
             rest.most_h | 72 | 0 | h | 1 | 480 | longest rest before the second round is due | bench judgement

@@ -7,6 +7,11 @@ import hornwright.bench.archive.Edtf;
 import hornwright.bench.archive.Means;
 import hornwright.bench.horn.Word;
 import hornwright.bench.job.StreamName;
+import hornwright.bench.material.BenchTest;
+import hornwright.bench.material.BounceTest;
+import hornwright.bench.material.PackingTest;
+import hornwright.bench.material.PadTest;
+import hornwright.bench.material.WeightTest;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
 import java.util.Map;
@@ -49,6 +54,7 @@ final class EditMapper {
                 .addMixIn(Observed.class, Observations.class)
                 .addMixIn(Decision.class, Decisions.class)
                 .addMixIn(Means.class, AllMeans.class)
+                .addMixIn(BenchTest.class, BenchTests.class)
                 .addModule(new SimpleModule("dates")
                         .addSerializer(Edtf.class, new EdtfAsText())
                         .addDeserializer(Edtf.class, new EdtfFromText())
@@ -103,6 +109,15 @@ final class EditMapper {
     })
     private interface AllMeans {}
 
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "test")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = WeightTest.class, name = "weight and two thicknesses"),
+        @JsonSubTypes.Type(value = PackingTest.class, name = "fresh and packed"),
+        @JsonSubTypes.Type(value = PadTest.class, name = "pad on a ring"),
+        @JsonSubTypes.Type(value = BounceTest.class, name = "bounces counted")
+    })
+    private interface BenchTests {}
+
     private static final class ByWord extends JacksonAnnotationIntrospector {
         @Override
         public String[] findEnumValues(MapperConfig<?> config, AnnotatedClass type, Enum<?>[] values, String[] names) {
@@ -116,7 +131,7 @@ final class EditMapper {
     /** {@code thicknessMm} of a record is {@code thickness_mm} on paper. */
     private static final class UnitInName extends PropertyNamingStrategy {
         private static final Map<String, String> UNITS =
-                Map.of("Mm", "_mm", "Cents", "_cents", "DegC", "_degC", "Hz", "_Hz");
+                Map.of("Mm2", "_mm2", "G", "_g", "Mm", "_mm", "Cents", "_cents", "DegC", "_degC", "Hz", "_Hz");
 
         @Override
         public String nameForField(MapperConfig<?> config, AnnotatedField field, String name) {

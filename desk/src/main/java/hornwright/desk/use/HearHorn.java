@@ -25,7 +25,7 @@ public final class HearHorn {
         SoundQuestion question = new SoundQuestion(
                 keywork,
                 plan,
-                shop.house().state().rules(),
+                shop.house().state().measuredRules(),
                 job.readings().current(),
                 List.copyOf(job.decisions().values()),
                 job.playTests());

@@ -1,7 +1,9 @@
 package hornwright.desk.use;
 
+import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.Job;
+import hornwright.bench.material.Sheet;
 import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Reasons;
@@ -11,6 +13,7 @@ import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
 import hornwright.bench.rules.ShopRules;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -38,6 +41,11 @@ public final class LaterChapters {
     /** How every key that a spring opens comes to rest. */
     public BounceChapter.Answer bounce(Job job) {
         return remembered("bounce " + job.id(), bounceQuestion(job), BounceChapter::of);
+    }
+
+    /** What the plan lays under the foot of a key. */
+    public List<Sheet> underFoot(Job job, Key key) {
+        return bounceQuestion(job).sheets(key);
     }
 
     /** One key as built, as planned, and with other centres and bumpers. */

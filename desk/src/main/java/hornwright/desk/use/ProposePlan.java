@@ -79,6 +79,6 @@ public final class ProposePlan {
                 job.work(),
                 asBuilt.of(job.identity()),
                 shop.stock().state(),
-                shop.house().state().rules());
+                shop.house().state().measuredRules());
     }
 }

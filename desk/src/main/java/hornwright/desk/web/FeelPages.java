@@ -1,11 +1,15 @@
 package hornwright.desk.web;
 
 import hornwright.bench.horn.Key;
+import hornwright.desk.json.BadInput;
+import hornwright.desk.use.TestMaterial;
 import hornwright.desk.web.view.FeelRows;
 import hornwright.desk.web.view.LeverRows;
 import hornwright.desk.web.view.OnBench;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** How the action feels: touches, balance, bounce; and one key from the side. */
 final class FeelPages {
@@ -19,6 +23,31 @@ final class FeelPages {
         routes.get("/horn/{id}/feel", this::feel);
         routes.get("/horn/{id}/lever/{key}", this::lever);
         routes.get("/horn/{id}/lever/{key}/sheet.pdf", this::sheet);
+        routes.post("/horn/{id}/lever/{key}/counted", this::counted);
+    }
+
+    /** Rebounds of this key counted by eye, one number for each time it was let go. */
+    private void counted(Context context) {
+        OnBench bench = desk.bench(context);
+        Key key = key(context, bench);
+        String typed = Desk.field(context, "counts");
+        if (!typed.matches("\\d{1,2}([ ,;]+\\d{1,2}){0,19}")) {
+            throw new Refusal(422, "Write how often it came back each time, like 3 3 2; this reads \"" + typed + "\".");
+        }
+        List<Integer> counts =
+                Stream.of(typed.split("[ ,;]+")).map(Integer::valueOf).toList();
+        try {
+            Desk.kept(new TestMaterial(desk.shop())
+                    .counted(
+                            Desk.form(context),
+                            bench.job(),
+                            key.id(),
+                            desk.later().underFoot(bench.job(), key),
+                            counts));
+        } catch (BadInput unclear) {
+            throw new Refusal(422, unclear.faults().getFirst().what());
+        }
+        Back.to(context, "/materials#tests");
     }
 
     private void lever(Context context) {
@@ -39,7 +68,11 @@ final class FeelPages {
 
     private LeverRows rows(OnBench bench, Key key) {
         return new LeverRows(
-                bench, key, desk.later().feel(bench.job()), desk.later().bounce(bench.job(), key.id()));
+                bench,
+                key,
+                desk.later().feel(bench.job()),
+                desk.later().bounce(bench.job(), key.id()),
+                desk.shop().house().seq());
     }
 
     private static Key key(Context context, OnBench bench) {

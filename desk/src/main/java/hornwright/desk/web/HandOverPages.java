@@ -63,7 +63,7 @@ final class HandOverPages {
                 ? LocalDate.parse(handed.recheck())
                 : HandOverRows.recheck(
                         LocalDate.now(ZoneId.systemDefault()),
-                        desk.shop().house().state().rules());
+                        desk.shop().house().state().measuredRules());
     }
 
     private void print(Context context) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 enum ShopTray {
     SHELF("/", "Shelf", "the horns"),
     STOCK("/stock", "Stock", "goods and how many"),
+    MATERIALS("/materials", "Materials", "cork, felt and pads"),
     ARCHIVE("/archive/as-built", "Archive", "what left the factory"),
     RULES("/rules", "Rules", "the numbers of this shop");
 

@@ -35,6 +35,7 @@ public final class Site {
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,
                 new FeelPages(desk)::routes,
+                new MaterialsPages(desk)::routes,
                 new PaperPages(desk)::routes,
                 new AsBuiltPages(desk)::routes,
                 new WorkPages(desk)::routes,

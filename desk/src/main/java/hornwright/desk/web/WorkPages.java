@@ -43,7 +43,7 @@ final class WorkPages {
         desk.answer(
                 context,
                 "work",
-                new WorkRows(bench, desk.shop().house().state().rules(), Desk::fresh, Instant.now())
+                new WorkRows(bench, desk.shop().house().state().measuredRules(), Desk::fresh, Instant.now())
                         .page(desk.frame(context, bench, "Work", "work"), said(context)));
     }
 

@@ -2,7 +2,6 @@ package hornwright.bench.plan.bounce;
 
 import hornwright.bench.bounce.OpeningKey;
 import hornwright.bench.horn.Key;
-import hornwright.bench.horn.Layer;
 import hornwright.bench.horn.PadCentre;
 import hornwright.bench.horn.PadCentreKind;
 import hornwright.bench.material.Materials;
@@ -61,15 +60,7 @@ public final class BounceChapter {
     }
 
     private Optional<OpeningKey> planned(Key key) {
-        return OpeningKey.of(ask.keywork(), key, materials).map(built -> built.on(sheets(key)));
-    }
-
-    private List<Sheet> sheets(Key key) {
-        return key.stop().layers().stream().map(this::sheet).toList();
-    }
-
-    private Sheet sheet(Layer layer) {
-        return ask.planned().getOrDefault(layer.place(), new Sheet(layer.material(), layer.thicknessMm()));
+        return OpeningKey.of(ask.keywork(), key, materials).map(built -> built.on(ask.sheets(key)));
     }
 
     private List<Bounced> beside(Key key) {
@@ -119,7 +110,7 @@ public final class BounceChapter {
 
     private void bumpers(Key key, OpeningKey planned, List<Bounced> all) {
         double thickness = planned.cushion().thicknessMm();
-        List<String> there = sheets(key).stream().map(Sheet::material).toList();
+        List<String> there = ask.sheets(key).stream().map(Sheet::material).toList();
         for (String material : BUMPERS) {
             if (!there.equals(List.of(material))) {
                 letting.of(planned.on(List.of(new Sheet(material, thickness))), material + " under the foot", false)

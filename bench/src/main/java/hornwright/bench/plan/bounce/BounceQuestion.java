@@ -1,5 +1,6 @@
 package hornwright.bench.plan.bounce;
 
+import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.material.Sheet;
 import hornwright.bench.plan.NumberName;
@@ -9,6 +10,7 @@ import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.rules.ShopRules;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -32,6 +34,13 @@ public record BounceQuestion(Keywork keywork, Map<String, Sheet> planned, ShopRu
                                 .ifPresent(place -> planned.put(
                                         layer.place(), sheet(place, layer.material(), layer.thicknessMm())))));
         return new BounceQuestion(inputs.keywork(), planned, inputs.rules());
+    }
+
+    /** What a key comes to rest on, from the foot outwards. */
+    public List<Sheet> sheets(Key key) {
+        return key.stop().layers().stream()
+                .map(layer -> planned.getOrDefault(layer.place(), new Sheet(layer.material(), layer.thicknessMm())))
+                .toList();
     }
 
     private static Sheet sheet(PlannedPlace place, String material, double thicknessMm) {

@@ -10,6 +10,8 @@ import java.util.List;
  * @param figures what the plan says of its places
  * @param curves drawn over axes
  * @param tries the same key let go with other centres and bumpers; what the maker fitted first
+ * @param counted where counted rebounds are posted; empty for a key that no spring opens
+ * @param houseSeq what that form must expect
  * @param others the keys of this horn, to go on to
  */
 public record LeverPage(
@@ -21,6 +23,9 @@ public record LeverPage(
         List<Figure> figures,
         List<Curve> curves,
         List<Try> tries,
+        String counted,
+        long houseSeq,
+        String fresh,
         List<Other> others) {
     public LeverPage {
         figures = List.copyOf(figures);

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /** Writes one key from the side, for the page and for the sheet. */
@@ -50,12 +51,14 @@ public final class LeverRows {
     private final Key key;
     private final FeelAnswer feel;
     private final BounceChapter.Answer bounce;
+    private final long houseSeq;
 
-    public LeverRows(OnBench bench, Key key, FeelAnswer feel, BounceChapter.Answer bounce) {
+    public LeverRows(OnBench bench, Key key, FeelAnswer feel, BounceChapter.Answer bounce, long houseSeq) {
         this.bench = bench;
         this.key = key;
         this.feel = feel;
         this.bounce = bounce;
+        this.houseSeq = houseSeq;
     }
 
     public LeverPage page(Frame frame) {
@@ -70,6 +73,9 @@ public final class LeverRows {
                                 one.title(), one.says(), one.graph().screen(), one.figures()))
                         .toList(),
                 bounce.keys().stream().map(this::tried).toList(),
+                bounce.keys().isEmpty() ? "" : bench.address("lever/" + key.id() + "/counted"),
+                houseSeq,
+                UUID.randomUUID().toString(),
                 bench.keywork().keys().stream()
                         .map(other -> new LeverPage.Other(
                                 name(other),
