@@ -30,6 +30,7 @@ record Shown(Program program, String horn) {
                 new PageOf("find", "/find?q=felt&horn=" + horn.substring(6)),
                 new PageOf("photos", horn + "/photos"),
                 new PageOf("photo", horn + "/photos/f.demo-low-b"),
+                new PageOf("kept", horn + "/kept"),
                 new PageOf("survey", horn + "/survey"),
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),

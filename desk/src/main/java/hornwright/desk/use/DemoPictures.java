@@ -1,6 +1,7 @@
 package hornwright.desk.use;
 
 import hornwright.bench.job.JobEdit;
+import hornwright.bench.job.PartStored;
 import hornwright.bench.job.PhotoMarked;
 import hornwright.bench.job.PhotoTaken;
 import hornwright.bench.survey.Moment;
@@ -12,7 +13,10 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Three pictures of the demo horn. They are drawn, and say so in their corner; no horn and no camera was there. */
+/**
+ * Three pictures of the demo horn, and the pad they show in its bag. They are drawn, and say so in their corner; no horn
+ * and no camera was there.
+ */
 record DemoPictures(Shop shop) {
     private static final int WIDTH = 960;
     private static final int HEIGHT = 720;
@@ -25,7 +29,8 @@ record DemoPictures(Shop shop) {
                 taken("f.demo-serial", "serial", Moment.BEFORE, "serial", null),
                 taken("f.demo-low-b", "pad-low-b-before", Moment.BEFORE, null, CUP),
                 taken("f.demo-low-b-trial", "pad-low-b-trial", Moment.DURING, null, CUP),
-                marked("f.demo-low-b", "resonator.low-b", 0.49, 0.486));
+                marked("f.demo-low-b", "resonator.low-b", 0.49, 0.486),
+                new PartStored(CUP, "kid leather over woven wool felt, torn", "drawer 3, box 41207"));
     }
 
     private JobEdit taken(String id, String picture, Moment moment, @Nullable String shot, @Nullable String place) {

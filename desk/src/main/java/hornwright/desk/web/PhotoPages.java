@@ -4,7 +4,6 @@ import hornwright.bench.survey.Moment;
 import hornwright.bench.survey.Photo;
 import hornwright.desk.journal.Blob;
 import hornwright.desk.json.BadInput;
-import hornwright.desk.json.Fault;
 import hornwright.desk.picture.CleanPicture;
 import hornwright.desk.use.KeepFile;
 import hornwright.desk.use.PutPhoto;
@@ -21,7 +20,6 @@ import io.javalin.http.Context;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Photographs: put in, laid side by side, pointed at, and the pictures themselves. */
@@ -160,12 +158,7 @@ final class PhotoPages {
         try {
             return Desk.kept(saving.get());
         } catch (BadInput bad) {
-            throw new Refusal(
-                    422,
-                    bad.faults().stream()
-                            .map(Fault::what)
-                            .map(what -> OnBench.capital(what.endsWith(".") ? what : what + "."))
-                            .collect(Collectors.joining(" ")));
+            throw new Refusal(422, Refusal.sentences(bad));
         }
     }
 

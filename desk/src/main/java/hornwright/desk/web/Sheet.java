@@ -27,6 +27,7 @@ enum Sheet {
 
     WORK(Bay.WORK, "work", "Steps"),
     TRAYS(Bay.WORK, "trays", "Off and on"),
+    KEPT(Bay.WORK, "kept", "Kept parts"),
 
     SOUND(Bay.SOUND, "sound", "Play and tuning"),
 

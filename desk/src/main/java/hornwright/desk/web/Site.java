@@ -31,6 +31,7 @@ public final class Site {
                 new HornPages(desk)::routes,
                 new PlacePages(desk)::routes,
                 new PhotoPages(desk)::routes,
+                new KeptPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,

@@ -10,6 +10,7 @@ import hornwright.bench.plan.PadChoice;
 import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Originality;
+import hornwright.bench.survey.StoredPart;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -49,6 +50,7 @@ public final class PanelRows {
                 planned.choices().stream().map(this::thickness).toList(),
                 counsel,
                 counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
+                kept(place),
                 bench.job().notes().getOrDefault(place.id(), ""),
                 photos.of(place),
                 photos.form("", place, bench.placeAddress(place.id()) + "#place-photos", fresh),
@@ -66,6 +68,11 @@ public final class PanelRows {
             default -> "";
         };
         return key.isEmpty() ? "" : bench.address("lever/" + key);
+    }
+
+    private String kept(Place place) {
+        StoredPart part = bench.job().keeping().parts().get(place.id());
+        return part == null ? "" : joined(part.what(), "in " + part.store(), "since " + Clocks.day(part.when()));
     }
 
     private static String found(Found found) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param asBuilt what left the factory, in words, and how well that is known
  * @param lever the address of its key from the side; empty for what belongs to no key
  * @param seq how far the job had come when this was made
+ * @param kept where the removed original lies; empty when none is kept
  * @param photos the photographs that show it or point at it
  * @param thicknesses for a pad: what each stocked thickness leaves to float
  */
@@ -28,6 +29,7 @@ public record PlacePanel(
         List<Thickness> thicknesses,
         List<Counsel> counsel,
         String whoDecides,
+        String kept,
         String note,
         List<PhotosPage.Print> photos,
         PhotosPage.PutForm put,
