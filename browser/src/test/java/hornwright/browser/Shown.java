@@ -41,6 +41,8 @@ record Shown(Program program, String horn) {
                 new PageOf("work", horn + "/work"),
                 new PageOf("fit", horn + "/fit"),
                 new PageOf("holes", horn + "/holes"),
+                new PageOf("neck", horn + "/neck"),
+                new PageOf("leaks", horn + "/leaks"),
                 new PageOf("octave", horn + "/octave"),
                 new PageOf("trays", horn + "/trays?key=bis"),
                 new PageOf("handover", horn + "/handover"),

@@ -1,7 +1,10 @@
 package hornwright.bench.care;
 
+import hornwright.bench.horn.Word;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How an adhesive found on a part comes off, by what it is, by the finish under it, and by the part. Common practice;
@@ -12,21 +15,49 @@ import java.util.Locale;
  */
 public record AdhesiveRemoval(String way, List<Hazard> hazards) {
     /** What was found. */
-    public enum Adhesive {
-        SHELLAC,
-        HOT_MELT,
-        CONTACT_CEMENT,
-        UNKNOWN
+    public enum Adhesive implements Word {
+        SHELLAC("shellac"),
+        HOT_MELT("hot-melt"),
+        CONTACT_CEMENT("contact cement"),
+        UNKNOWN("unknown");
+
+        private final String word;
+
+        Adhesive(String word) {
+            this.word = word;
+        }
+
+        @Override
+        public String word() {
+            return word;
+        }
     }
 
     /** What lies under or beside it. */
-    public enum Finish {
-        BARE_BRASS,
-        SPIRIT_LACQUER,
-        BAKED_LACQUER,
-        SILVER_PLATE,
-        GOLD_WASH,
-        NICKEL_PLATE
+    public enum Finish implements Word {
+        BARE_BRASS("bare brass"),
+        SPIRIT_LACQUER("spirit lacquer"),
+        BAKED_LACQUER("baked lacquer"),
+        SILVER_PLATE("silver plate"),
+        GOLD_WASH("gold wash"),
+        NICKEL_PLATE("nickel plate");
+
+        private final String word;
+
+        Finish(String word) {
+            this.word = word;
+        }
+
+        @Override
+        public String word() {
+            return word;
+        }
+
+        static Optional<Finish> of(String said) {
+            return Stream.of(values())
+                    .filter(finish -> finish.word.equals(said))
+                    .findFirst();
+        }
     }
 
     public AdhesiveRemoval {

@@ -107,12 +107,21 @@ final class ShippedRules {
             table.over_mm | 0.2 | 0 | mm | 0 | 2 | most clearance of low B♭ over low B at rest | bench judgement
             touch.lost-accept_mm | 0.2 | 0 | mm | 0 | 2 | lost motion at a fingertip that may stay | common practice
             touch.lost-felt_mm | 0.3 | 0 | mm | 0.05 | 3 | lost motion at a fingertip that every player feels | common practice
+            neck.round_mm | 0.03 | 0 | mm | 0.005 | 0.3 | a tenon may be out of round by so much | bench judgement
+            neck.taper_mm | 0.02 | 0 | mm | 0.005 | 0.3 | a tenon may be tapered by so much | bench judgement
+            neck.loose_mm | 0.05 | 0 | mm | 0.005 | 0.5 | a tenon may be smaller than its open receiver by so much | bench judgement
+            neck.tenon-length_mm | 20 | 3 | mm | 5 | 60 | length of a tenon in its receiver, nobody has measured | bench judgement
+            neck.cork-squeeze | 0.12 | 0.03 |  | 0 | 0.5 | share of its thickness a neck cork is squeezed by | bench judgement
+            neck.cork-sand_mm | 0.3 | 0 | mm | 0 | 2 | taken off a neck cork by sanding it to its mouthpiece | bench judgement
+            leak.pressure_kPa | 1 | 0 | kPa | 0.1 | 5 | pressure at which a total leak is read | bench judgement
+            leak.total_mL_per_s | 2 | 0 | mL/s | 0 | 100 | total leak of a whole horn that may stay | bench judgement
             spares.share | 0.1 | 0 |  | 0 | 1 | pads ordered beyond need, as a share, at least one of the commonest | bench judgement
             hinge.tube-length_mm | 30 | 10 | mm | 5 | 400 | length of a hinge tube nobody has measured | bench judgement
             u.zero-share | 0.5 | 0 |  | 0 | 1 | share of an instrument's uncertainty that is its own zero and stays through repeats | bench judgement
             u.caliper_mm | 0.05 | 0 | mm | 0.001 | 2 | one standard uncertainty of a caliper on a cup or hole | bench judgement
             u.depth-rod_mm | 0.1 | 0 | mm | 0.001 | 2 | one standard uncertainty of a depth rod | bench judgement
             u.rule_mm | 0.5 | 0 | mm | 0.001 | 2 | one standard uncertainty of a rule held to a hinge | bench judgement
+            u.micrometer_mm | 0.005 | 0 | mm | 0.0005 | 0.1 | one standard uncertainty of a micrometer on a tenon | bench judgement
             u.wedge_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of a wedge gauge at the front edge | bench judgement
             u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
             u.thickness-gauge_mm | 0.01 | 0 | mm | 0.001 | 1 | one standard uncertainty of a thickness gauge or dial on cork, felt or a pad | bench judgement

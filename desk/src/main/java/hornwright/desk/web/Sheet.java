@@ -21,6 +21,8 @@ enum Sheet {
     FIT(Bay.MEASURE, "fit", "Key fit"),
     HOLES(Bay.MEASURE, "holes", "Tone holes"),
     OCTAVE(Bay.MEASURE, "octave", "Octave and table"),
+    NECK(Bay.MEASURE, "neck", "Neck"),
+    LEAKS(Bay.MEASURE, "leaks", "Leaks"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
     FEEL(Bay.PLAN, "feel", "Feel"),

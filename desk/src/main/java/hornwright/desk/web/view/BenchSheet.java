@@ -1,9 +1,11 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.fit.FitSheet;
+import hornwright.bench.neck.NeckSheet;
 import hornwright.bench.octave.OctaveSheet;
 import hornwright.bench.plan.Becauses;
 import hornwright.bench.rim.RimSheet;
+import hornwright.bench.seal.SealSheet;
 import hornwright.bench.sheet.SheetAnswer;
 import hornwright.bench.sheet.SheetAsked;
 import java.util.Optional;
@@ -29,7 +31,18 @@ public enum BenchSheet {
             "Octave and table",
             "A feeler at each contact in each state of the thumb and the G key; 0 where it touches. Then the low table, at rest"
                     + " and down.",
-            OctaveSheet::of);
+            OctaveSheet::of),
+    NECK(
+            "neck",
+            "Neck",
+            "Micrometer on the tenon two ways at both ends, the receiver inside with its screw off, then hands, eyes and a little"
+                    + " air. A leak here hides behind every pad.",
+            NeckSheet::of),
+    LEAKS(
+            "leaks",
+            "Leaks",
+            "Every spot where air can get out, each tried in its own way. A total hides where, so it never passes a horn.",
+            SealSheet::of);
 
     private final String word;
     private final String title;

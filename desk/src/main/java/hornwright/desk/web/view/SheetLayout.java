@@ -8,10 +8,15 @@ import hornwright.bench.horn.RimKind;
 import hornwright.bench.horn.ToneHole;
 import hornwright.bench.plan.measured.HingePlay;
 import hornwright.bench.rim.RimSheet;
+import hornwright.bench.seal.LeakSheet;
+import hornwright.bench.seal.LeakSite;
+import hornwright.bench.seal.LeakSites;
+import hornwright.bench.seal.SealSheet;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.RimChoice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** Which readings a sheet asks for, and in what order they stand on it. */
@@ -52,6 +57,8 @@ final class SheetLayout {
         return switch (sheet) {
             case FIT -> fit();
             case HOLES -> holes();
+            case NECK -> NeckLayout.sections();
+            case LEAKS -> leaks();
             case OCTAVE -> new OctaveLayout(bench).sections();
         };
     }
@@ -118,6 +125,47 @@ final class SheetLayout {
                         "under a flat disc",
                         OnBench.capital(hole.rim().word()) + " rim: gap at clock")),
                 more);
+    }
+
+    private List<Section> leaks() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section(
+                "All together",
+                "Keys shut, ends plugged, at 1 kPa.",
+                List.of(new Line(
+                        SealSheet.TOTAL,
+                        "The whole horn",
+                        "",
+                        List.of(Field.typed(ReadingKind.LEAK, SealSheet.TOTAL, "", "Total, mL/s")),
+                        List.of()))));
+        for (LeakSite.Way way : LeakSite.Way.values()) {
+            List<Line> lines = LeakSites.of(bench.keywork()).stream()
+                    .filter(site -> site.way() == way)
+                    .map(this::site)
+                    .toList();
+            if (!lines.isEmpty()) {
+                sections.add(new Section(
+                        OnBench.capital(way.name().toLowerCase(Locale.ROOT)) + (lines.size() == 1 ? "" : "s"),
+                        OnBench.capital(way.words()) + ".",
+                        lines));
+            }
+        }
+        return sections;
+    }
+
+    private Line site(LeakSite site) {
+        return new Line(
+                site.id(),
+                OnBench.capital(site.name()),
+                bench.placeAddress(site.id()),
+                List.of(Field.chosen(
+                        ReadingKind.LEAK_SITE,
+                        site.id(),
+                        "",
+                        "Air",
+                        LeakSheet.Found.SEALS.word(),
+                        LeakSheet.Found.LEAKS.word())),
+                List.of());
     }
 
     private String address(Key key) {
