@@ -50,6 +50,8 @@ record Shown(Program program, String horn) {
                 new PageOf("as-built-any", "/archive/as-built?voice=alto&serial=45300"),
                 new PageOf("evidence", "/archive/place?voice=alto&serial=41207&place=foot.d"),
                 new PageOf("sound", horn + "/sound"),
+                new PageOf("sound-leak", horn + "/sound/leak?cup=cup.g&mm=0.65"),
+                new PageOf("sound-before", horn + "/sound/before"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("stock", "/stock"),
                 new PageOf("materials", "/materials"),

@@ -82,6 +82,31 @@ final class SoundTest {
         }
     }
 
+    @Test
+    void low_notes_that_jump_point_to_pads_and_what_changed_is_told_from_what_only_seems_to() throws Exception {
+        try (Program program = Program.start(folder.resolve("leaks"), "--demo");
+                Browser browser = Browser.open()) {
+            Page page = browser.page(820, 1180, ColorScheme.DARK, false);
+            page.navigate(program.address() + "/horn/q-0001/sound/leak");
+            for (String note : List.of("note.b-flat-3", "note.b-3", "note.c-4", "note.d-4", "note.e-4")) {
+                page.locator("input[name=fails][value='" + note + "']").check();
+            }
+            page.locator(".said .go").click();
+            assertThat(page.locator(".suspects li").first()).containsText("of the suspicion");
+            page.locator(".suspects li").first().getByText("How much?").click();
+            assertThat(page.locator("table.ruled tbody tr").first()).containsText("dB");
+            page.navigate(program.address() + "/horn/q-0001/sound/before");
+            assertThat(page.locator(".lead")).containsText("One play test is not enough");
+            page.navigate(program.address() + "/horn/q-0001/sound");
+            page.setInputFiles("#sound-file", Files.write(folder.resolve("again.wav"), wav(scale(12))));
+            page.locator("button.send").click();
+            page.navigate(program.address() + "/horn/q-0001/sound/before");
+            assertThat(page.locator(".known")).containsText("notes");
+            assertThat(page.locator("svg.tuning")).isVisible();
+            Assertions.assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
     /** So many semitones upwards, the third of them 18 cents flat. */
     private static double[] scale(int notes) {
         double[] sound = new double[(int) (RATE * (0.5 + notes * NOTE_S))];

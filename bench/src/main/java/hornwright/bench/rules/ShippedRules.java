@@ -79,6 +79,7 @@ final class ShippedRules {
             assembly.pad-u_mm | 0.03 | 0 | mm | 0 | 1 | one standard deviation of where a floated pad closes | bench judgement
             sound.repeat_cents | 3 | 0 | cents | 0.1 | 30 | one standard deviation of a note played twice by the same player, when no play test repeats one | bench judgement
             sound.model_cents | 4 | 0 | cents | 0 | 30 | one standard deviation of what the air column does not know of a note of a real horn | bench judgement
+            sound.leak-times | 1 | 0.3 |  | 0.2 | 3 | what a leak takes from a note of a real horn, over what the air column says | bench judgement
             sound.effect-times | 1 | 0.1 |  | 0.5 | 2 | what a height does on a real horn, over what the air column says | bench judgement
             sound.note-within_cents | 10 | 0 | cents | 1 | 50 | a note further than this from its place, the common part taken off, is worth a height | bench judgement
             height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement

@@ -36,9 +36,15 @@ public record Baseline(double common, double commonU, List<Difference> notes) {
 
     /** Compares what both sessions have; at least one note must have been played twice in either, or nothing can be said. */
     public static Optional<Baseline> compare(List<Played> before, List<Played> after) {
+        return compare(before, after, Double.NaN);
+    }
+
+    /** The same, with a spread of one playing to go by when no note was played twice. */
+    public static Optional<Baseline> compare(List<Played> before, List<Played> after, double usualSpread) {
         Map<String, List<Double>> first = byNote(before);
         Map<String, List<Double>> second = byNote(after);
-        double spread = pooled(List.of(first, second));
+        double repeated = pooled(List.of(first, second));
+        double spread = Double.isFinite(repeated) ? repeated : usualSpread;
         List<Raw> raw = both(first, second);
         if (!Double.isFinite(spread) || raw.isEmpty()) {
             return Optional.empty();

@@ -149,7 +149,7 @@ public record BoreFit(
     private static double[] left(AirInput pattern, double[] x, double[] heard) {
         double volume = VOLUME_SPREAD * x[0];
         List<Double> shares = List.of(SHARE_SPREAD * x[1], SHARE_SPREAD * x[2], SHARE_SPREAD * x[3]);
-        double[] model = HeightEffects.frequencies(AirColumn.reckon(changed(pattern, volume, shares)));
+        double[] model = HeightEffects.frequencies(AirColumn.resonances(changed(pattern, volume, shares)));
         double[] left = new double[heard.length];
         for (int i = 0; i < left.length; i++) {
             double cents = HeightEffects.cents(model[i], heard[i]) - OFFSET_SPREAD * x[OFFSET];

@@ -14,6 +14,8 @@ final class EffectNumbers {
     /** Less is not told, cents. */
     static final double TOLD = 0.5;
 
+    private static final double STEEPEST = 2;
+
     private final SoundQuestion ask;
     private final Openings openings;
     private final HeightEffects effects;
@@ -89,8 +91,15 @@ final class EffectNumbers {
                 "cents",
                 in -> java.util.Arrays.stream(in).sum(),
                 inputs);
-        double times = ask.rules().value("sound.effect-times");
-        return new PlannedNumber(
-                played.value() + times * cents, "cents", straight.u(), straight.because(), null, null, null);
+        double moved = ask.rules().value("sound.effect-times") * cents;
+        double effect = Math.sqrt(Math.max(0, straight.u() * straight.u() - played.u() * played.u()))
+                * steeper(moved, straight.value() - played.value());
+        double u = Math.hypot(played.u(), effect);
+        return new PlannedNumber(played.value() + moved, "cents", u, straight.because(), null, null, null);
+    }
+
+    /** A pad that comes down counts more the lower it stands, and so does the gauge's error at its new height. */
+    private static double steeper(double moved, double straight) {
+        return Math.abs(straight) < TOLD ? 1 : Math.clamp(Math.abs(moved / straight), 1, STEEPEST);
     }
 }

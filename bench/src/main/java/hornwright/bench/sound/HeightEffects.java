@@ -19,7 +19,7 @@ import java.util.List;
 public record HeightEffects(double[][] perMm, double[] frequencies) {
     /** Reckons them at the heights of a horn, as far as it is known. */
     public static HeightEffects of(Keywork keywork, Air air, HornShape shape) {
-        AirResult result = AirColumn.reckon(asked(HornAir.of(keywork, air, shape), true));
+        AirResult result = AirColumn.resonances(asked(HornAir.of(keywork, air, shape), true));
         List<Cup> cups = keywork.cups().list();
         double[][] perMm = new double[result.fingerings().size()][cups.size()];
         for (int i = 0; i < perMm.length; i++) {
@@ -34,7 +34,7 @@ public record HeightEffects(double[][] perMm, double[] frequencies) {
 
     /** Sounding frequencies of a horn, as far as it is known. */
     public static double[] frequencies(Keywork keywork, Air air, HornShape shape) {
-        return frequencies(AirColumn.reckon(asked(HornAir.of(keywork, air, shape), false)));
+        return frequencies(AirColumn.resonances(asked(HornAir.of(keywork, air, shape), false)));
     }
 
     static double[] frequencies(AirResult result) {

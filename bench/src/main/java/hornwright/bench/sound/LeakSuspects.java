@@ -34,7 +34,7 @@ public final class LeakSuspects {
     private final Keywork keywork;
     private final List<Trial> trials;
 
-    private record Trial(int cup, double[] lostDb) {}
+    private record Trial(int cup, double sizeMm, double[] lostDb) {}
 
     /**
      * A pad under suspicion.
@@ -52,24 +52,49 @@ public final class LeakSuspects {
     /** Reckons what each leak would do on this horn; a few seconds, worth keeping. */
     public static LeakSuspects of(Keywork keywork, Air air) {
         AirInput sound = HeightEffects.asked(HornAir.asBuilt(keywork, air), false);
-        double[] before = magnitudes(AirColumn.reckon(sound));
+        double[] before = magnitudes(AirColumn.resonances(sound));
         List<Trial> trials = new ArrayList<>();
         for (int cup = 0; cup < sound.holes().size(); cup++) {
             for (double size : SIZES) {
-                trials.add(new Trial(cup, lost(sound, before, cup, size)));
+                trials.add(new Trial(cup, size, lost(sound, before, cup, size)));
             }
         }
         return new LeakSuspects(keywork, trials);
     }
 
-    /** Decibels each sounding resonance loses to a leak of this diameter (mm) at a pad. */
+    /** Decibels each sounding resonance loses to a leak of this diameter (mm) at a pad; none where the pad stands open. */
     static double[] lost(AirInput sound, double[] before, int cup, double diameterMm) {
         Leak leak = new Leak(sound.holes().get(cup).at(), diameterMm / 2e3, DEPTH);
-        double[] after = magnitudes(AirColumn.reckon(sound.withLeaks(List.of(leak))));
+        List<AirInput.Fingering> shut = sound.fingerings().stream()
+                .filter(fingering -> !fingering.open().contains(cup))
+                .toList();
+        double[] after =
+                magnitudes(AirColumn.resonances(sound.withLeaks(List.of(leak)).withFingerings(shut)));
         double[] lost = new double[before.length];
+        int next = 0;
         for (int i = 0; i < lost.length; i++) {
-            boolean shut = !sound.fingerings().get(i).open().contains(cup);
-            lost[i] = shut ? 20 * Math.log10(before[i] / after[i]) : 0;
+            if (!sound.fingerings().get(i).open().contains(cup)) {
+                lost[i] = 20 * Math.log10(before[i] / after[next++]);
+            }
+        }
+        return lost;
+    }
+
+    /** Sizes of leak that were reckoned, diameters in mm, smallest first. */
+    public static List<Double> sizesMm() {
+        return java.util.Arrays.stream(SIZES).boxed().toList();
+    }
+
+    /** Decibels each note's resonance loses to a leak of one of {@link #sizesMm} at a cup, by fingering. */
+    public Map<String, Double> lostDb(String cup, double sizeMm) {
+        Trial trial = trials.stream()
+                .filter(one -> keywork.cups().list().get(one.cup()).id().equals(cup) && one.sizeMm() == sizeMm)
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("no leak of %s mm was reckoned at %s".formatted(sizeMm, cup)));
+        Map<String, Double> lost = new java.util.LinkedHashMap<>();
+        for (int i = 0; i < trial.lostDb().length; i++) {
+            lost.put(keywork.fingerings().list().get(i).id(), trial.lostDb()[i]);
         }
         return lost;
     }

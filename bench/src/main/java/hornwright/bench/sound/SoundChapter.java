@@ -25,7 +25,7 @@ import java.util.Map;
  */
 public final class SoundChapter {
     /** Warm and damp air of a played horn, for all horns alike; what it is off by is part of what all notes share. */
-    static final Air AIR = AirModel.CHAIGNE_KERGOMARD.at(26.85);
+    public static final Air AIR = AirModel.CHAIGNE_KERGOMARD.at(26.85);
 
     private static final int STRONGEST = 3;
 

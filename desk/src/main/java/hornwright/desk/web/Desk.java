@@ -94,9 +94,19 @@ final class Desk {
         return ears.of(bench.job(), bench.keywork(), bench.plan());
     }
 
+    HearHorn ears() {
+        return ears;
+    }
+
     /** Everything a number on a page of this horn may rest on. */
     Becauses becauses(OnBench bench) {
-        return bench.plan().becauses().and(sound(bench).becauses());
+        Becauses all = bench.plan()
+                .becauses()
+                .and(sound(bench).becauses())
+                .and(ears.compare(bench.job(), bench.keywork(), bench.plan()).becauses());
+        return ears.suspects(bench.job(), bench.keywork())
+                .map(suspects -> all.and(suspects.becauses()))
+                .orElse(all);
     }
 
     /** Where the script that records lies. */

@@ -32,6 +32,8 @@ enum Sheet {
     KEPT(Bay.WORK, "kept", "Kept parts"),
 
     SOUND(Bay.SOUND, "sound", "Play and tuning"),
+    SOUND_LEAK(Bay.SOUND, "sound/leak", "Where it leaks"),
+    SOUND_BEFORE(Bay.SOUND, "sound/before", "Before and now"),
 
     HANDOVER(Bay.HANDOVER, "handover", "Hand-over");
 

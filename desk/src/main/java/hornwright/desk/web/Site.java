@@ -43,6 +43,7 @@ public final class Site {
                 new SheetPages(desk)::routes,
                 new HandOverPages(desk)::routes,
                 new SoundPages(desk)::routes,
+                new LeakPages(desk)::routes,
                 new HistoryPages(desk)::routes,
                 new LivePages(desk)::routes,
                 new StockPages(desk)::routes,

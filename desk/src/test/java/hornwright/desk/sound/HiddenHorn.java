@@ -62,7 +62,9 @@ final class HiddenHorn {
         for (ToneHole hole : keywork.holes()) {
             holes.put(hole.id(), hole.diameterMm() + 0.05 * dice.nextGaussian());
         }
-        own = dice.doubles(keywork.fingerings().size()).map(x -> 4 * dice.nextGaussian()).toArray();
+        own = dice.doubles(keywork.fingerings().size())
+                .map(x -> 4 * dice.nextGaussian())
+                .toArray();
         times = 1 + 0.1 * dice.nextGaussian();
         before = sounds();
     }
@@ -79,8 +81,7 @@ final class HiddenHorn {
         List<Reading> readings = new ArrayList<>();
         for (Cup cup : keywork.cups()) {
             double read = Math.max(0.5, Objects.requireNonNull(heights.get(cup.id())) + WEDGE_MM * dice.nextGaussian());
-            readings.add(Reading.of(
-                    "r." + cup.id(), ReadingKind.FRONT_HEIGHT, cup.id(), Observed.Amount.mm(read)));
+            readings.add(Reading.of("r." + cup.id(), ReadingKind.FRONT_HEIGHT, cup.id(), Observed.Amount.mm(read)));
         }
         return readings;
     }
@@ -92,8 +93,7 @@ final class HiddenHorn {
             notes.add(new PlayTest.Playing(fingering, cents(i, before) + PLAYER_CENTS * dice.nextGaussian(), null));
         }
         PlayTest.Conditions conditions = new PlayTest.Conditions("", "", null, null, REFERENCE);
-        return new PlayTest(
-                "p.1", conditions, HeardBy.TYPED, notes, List.of(), Map.of(), "", null, Stage.ARRIVAL);
+        return new PlayTest("p.1", conditions, HeardBy.TYPED, notes, List.of(), Map.of(), "", null, Stage.ARRIVAL);
     }
 
     /** Sets the cups of an offer with a wedge; afterwards cents of every note as they truly are, before and after. */
@@ -131,8 +131,9 @@ final class HiddenHorn {
                 1,
                 false,
                 null);
-        return AirColumn.reckon(outdoors).fingerings().stream()
-                .mapToDouble(voicing -> Objects.requireNonNull(voicing.sounding()).frequency())
+        return AirColumn.resonances(outdoors).fingerings().stream()
+                .mapToDouble(
+                        voicing -> Objects.requireNonNull(voicing.sounding()).frequency())
                 .toArray();
     }
 }

@@ -42,10 +42,12 @@ class SoundTruthTest {
         int held;
         double squares;
         double stated;
+        double sum;
 
         void add(double error, double u) {
             all++;
             held += Math.abs(error) <= 2 * u ? 1 : 0;
+            sum += error;
             squares += error * error;
             stated += u * u;
         }
@@ -56,8 +58,8 @@ class SoundTruthTest {
 
         @Override
         public String toString() {
-            return "%d of %d held, %.3f; error %.3g, stated u %.3g"
-                    .formatted(held, all, share(), Math.sqrt(squares / all), Math.sqrt(stated / all));
+            return "%d of %d held, %.3f; error %.3g, of it common to all %.2g; stated u %.3g"
+                    .formatted(held, all, share(), Math.sqrt(squares / all), sum / all, Math.sqrt(stated / all));
         }
     }
 
@@ -83,7 +85,8 @@ class SoundTruthTest {
             }
         }
         tallies.forEach((what, tally) -> System.out.println(what + ": " + tally));
-        System.out.printf("%d of %d horns were offered a height; cents from the common part %.2f before, %.2f after%n",
+        System.out.printf(
+                "%d of %d horns were offered a height; cents from the common part %.2f before, %.2f after%n",
                 offers, HORNS, Math.sqrt(was / offers / 40), Math.sqrt(then / offers / 40));
         tallies.forEach((what, tally) -> assertThat(tally.share()).as(what).isBetween(0.93, 0.97));
         assertThat(then).isLessThan(was);
@@ -92,8 +95,8 @@ class SoundTruthTest {
     private SoundAnswer answer(HiddenHorn horn) {
         List<Reading> readings = horn.readings();
         Plan plan = Planner.plan(PlanInputs.of(keywork).withReadings(readings));
-        return SoundChapter.answer(new SoundQuestion(
-                keywork, plan, ShopRules.shipped(), readings, List.of(), List.of(horn.played())));
+        return SoundChapter.answer(
+                new SoundQuestion(keywork, plan, ShopRules.shipped(), readings, List.of(), List.of(horn.played())));
     }
 
     private void fitted(HiddenHorn horn, Fitted fitted) {
@@ -107,7 +110,8 @@ class SoundTruthTest {
         int at = keywork.fingerings().list().indexOf(note.fingering());
         add("tuning after the advice, cents", note.then(), cents[1][at] - common);
         double effect = note.then().value() - note.played().value();
-        double u = Math.sqrt(Math.pow(note.then().u(), 2) - Math.pow(note.played().u(), 2));
+        double u =
+                Math.sqrt(Math.pow(note.then().u(), 2) - Math.pow(note.played().u(), 2));
         if (Math.abs(effect) >= 0.5) {
             tally("effect of the advice, cents").add(effect - (cents[1][at] - cents[0][at]), u);
         }

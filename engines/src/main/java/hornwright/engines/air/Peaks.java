@@ -17,10 +17,12 @@ final class Peaks {
 
     private final Samples samples;
     private final Response response;
+    private final boolean withQuality;
 
-    Peaks(Samples samples, Response response) {
+    Peaks(Samples samples, Response response, boolean withQuality) {
         this.samples = samples;
         this.response = response;
+        this.withQuality = withQuality;
     }
 
     /** The lowest {@code wanted} resonances, ascending. */
@@ -46,6 +48,9 @@ final class Peaks {
                 new Complex[] {samples.at(index - 1), samples.at(index), samples.at(index + 1)});
         double frequency = valley.bottom();
         double least = valley.admittance().squared();
+        if (!withQuality) {
+            return new Peak(frequency, 1 / Math.sqrt(least), null);
+        }
         Double below = flank(index, frequency, least, -1);
         Double above = flank(index, frequency, least, 1);
         if (below == null || above == null) {

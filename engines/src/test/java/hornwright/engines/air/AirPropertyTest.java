@@ -95,6 +95,24 @@ class AirPropertyTest {
     }
 
     @Test
+    void resonances_alone_are_those_of_the_whole_answer() {
+        for (long seed = 0; seed < HORNS; seed++) {
+            AirInput horn = random(seed);
+            AirResult.Voicing whole = AirColumn.reckon(horn).fingerings().getFirst();
+            AirResult.Voicing alone = AirColumn.resonances(horn).fingerings().getFirst();
+            assertThat(alone.sensitivities()).isEqualTo(whole.sensitivities());
+            assertThat(alone.peaks()).hasSameSizeAs(whole.peaks());
+            for (int i = 0; i < alone.peaks().size(); i++) {
+                assertThat(alone.peaks().get(i).frequency())
+                        .isEqualTo(whole.peaks().get(i).frequency());
+                assertThat(alone.peaks().get(i).magnitude())
+                        .isEqualTo(whole.peaks().get(i).magnitude());
+                assertThat(alone.peaks().get(i).quality()).isNull();
+            }
+        }
+    }
+
+    @Test
     void no_horn_gives_energy_back() {
         for (long seed = 0; seed < HORNS; seed++) {
             assertThat(java.util.Arrays.stream(

@@ -15,7 +15,7 @@ final class PlayWords {
     static String title(PlayTest test) {
         String stage = test.stage() == Stage.ARRIVAL
                 ? "At arrival"
-                : "With " + test.stage().word();
+                : "Work come to “" + test.stage().word() + "”";
         Instant when = test.when();
         String day = when == null ? "" : ", " + Clocks.day(when);
         String what = test.notes().isEmpty()
