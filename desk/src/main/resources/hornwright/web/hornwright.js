@@ -277,3 +277,25 @@ for (const row of document.querySelectorAll(".tray, .slips, .sheets")) {
   const used = row.querySelector("[aria-current]");
   if (used) row.scrollLeft = used.offsetLeft - 40;
 }
+
+// ---- painting a witness: a place tapped on the drawing opens its stroke with that place alone ticked ----
+const canvas = document.querySelector(".canvas");
+if (canvas) {
+  const take = place => {
+    const tick = document.querySelector(`#painting input[type=checkbox][value="${CSS.escape(place.dataset.place)}"]`);
+    const stroke = tick?.closest(".stroke");
+    if (!stroke) return;
+    document.querySelector(".stroke.in-hand")?.classList.remove("in-hand");
+    stroke.classList.add("in-hand");
+    for (let within = tick.closest("details"); within; within = within.parentElement.closest("details")) within.open = true;
+    const all = [...stroke.querySelectorAll("input[type=checkbox]")];
+    if (all.every(one => one.checked)) all.forEach(one => { one.checked = one === tick; }); else tick.checked = true;
+    stroke.scrollIntoView({ block: "center" });
+    stroke.querySelector("input[type=radio]").focus({ preventScroll: true });
+  };
+  canvas.addEventListener("click", event => { const place = event.target.closest(".place"); if (place) take(place); });
+  canvas.addEventListener("keydown", event => {
+    const place = event.target.closest?.(".place");
+    if (place && (event.key === "Enter" || event.key === " ")) { event.preventDefault(); take(place); }
+  });
+}

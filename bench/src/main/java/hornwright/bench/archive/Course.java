@@ -46,6 +46,13 @@ public record Course(String place, List<Mark> marks, List<Step> steps, List<AsBu
         }
     }
 
+    /** Whether a look shows another material than is likeliest at its own serial. */
+    public boolean isAgainst(Mark mark) {
+        return steps.stream()
+                .filter(step -> step.serial() == mark.serial())
+                .anyMatch(step -> !step.likeliest().equals(mark.material()));
+    }
+
     /** Whether the same was seen on the same horns in the same way, so that all that follows is the same too. */
     public boolean isLike(Course other) {
         if (marks.size() != other.marks.size()) {

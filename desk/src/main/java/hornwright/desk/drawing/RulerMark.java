@@ -9,13 +9,6 @@ public final class RulerMark {
 
     private RulerMark() {}
 
-    /** Whether it shows another material than is likeliest at its own serial. */
-    public static boolean against(Course course, Course.Mark mark) {
-        return course.steps().stream()
-                .filter(step -> step.serial() == mark.serial())
-                .anyMatch(step -> !step.likeliest().equals(mark.material()));
-    }
-
     /** A horn in the hand and a part nobody had reason to replace; everything else is drawn hollow. */
     public static boolean held(Course.Mark mark) {
         return mark.kind() == Kind.OBJECT && mark.strength() >= STRONG;

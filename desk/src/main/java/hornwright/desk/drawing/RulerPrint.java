@@ -120,7 +120,7 @@ public final class RulerPrint {
 
     private String mark(Course course, Course.Mark mark) {
         double x = x(mark.serial());
-        if (RulerMark.against(course, mark)) {
+        if (course.isAgainst(mark)) {
             return String.format(
                     Locale.ROOT,
                     "<path d=\"M%.1f 95l16 16m0 -16l-16 16\" fill=\"none\" stroke=\"#000000\" stroke-width=\"4\"/>",

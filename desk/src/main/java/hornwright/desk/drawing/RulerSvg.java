@@ -96,8 +96,9 @@ public final class RulerSvg {
 
     /** One band with its marks. Ids begin with {@code id}. */
     public String band(Course course, String id, String says) {
-        StringBuilder out = new StringBuilder("<svg class=\"strip band\" height=\"68\" role=\"img\" aria-label=\"%s\">"
-                .formatted(Text.escaped(says)));
+        StringBuilder out =
+                new StringBuilder("<svg class=\"strip r-band\" height=\"68\" role=\"img\" aria-label=\"%s\">"
+                        .formatted(Text.escaped(says)));
         List<Scarf.Board> boards = Scarf.of(course, scale.shown()).boards();
         for (int i = 0; i < boards.size(); i++) {
             board(out, boards.get(i), id + "-" + i);
@@ -151,7 +152,7 @@ public final class RulerSvg {
     }
 
     private void mark(StringBuilder out, Course course, Course.Mark mark) {
-        boolean against = RulerMark.against(course, mark);
+        boolean against = course.isAgainst(mark);
         out.append(at(mark.serial()));
         out.append(
                 against

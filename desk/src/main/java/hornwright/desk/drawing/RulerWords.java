@@ -74,7 +74,7 @@ public final class RulerWords {
     /** "2 looks show rubber cement"; nothing where all agree. */
     public static String differing(Course course) {
         List<String> others = course.marks().stream()
-                .filter(mark -> RulerMark.against(course, mark))
+                .filter(mark -> course.isAgainst(mark))
                 .map(Course.Mark::material)
                 .toList();
         if (others.isEmpty()) {

@@ -1,11 +1,13 @@
 package hornwright.desk.use;
 
 import hornwright.bench.archive.Observation;
+import hornwright.bench.archive.Origin;
 import hornwright.bench.archive.Resolution;
 import hornwright.bench.archive.SearchLog;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
 import hornwright.bench.job.ConflictResolved;
+import hornwright.bench.job.Edit;
 import hornwright.bench.job.ObservationsMade;
 import hornwright.bench.job.SearchLogged;
 import hornwright.bench.job.StatementAdded;
@@ -13,6 +15,7 @@ import hornwright.bench.job.StreamName;
 import hornwright.bench.job.WitnessAdded;
 import hornwright.desk.json.Faults;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Adds to what is known of horns like these. */
 public record GrowArchive(Shop shop) {
@@ -30,8 +33,56 @@ public record GrowArchive(Shop shop) {
                         "the id of a witness");
             }
         }
+        observations.forEach(seen -> oneKind(seen.origin(), faults));
         faults.refuseIfAny();
         return shop.save(StreamName.ARCHIVE, form, new ObservationsMade(observations));
+    }
+
+    /** One thing said of several places: all are kept, or none. */
+    public Saved state(Form form, String maker, List<Statement> statements) {
+        Faults faults = new Faults();
+        statements.forEach(said -> oneKind(said.evidence().origin(), faults));
+        faults.refuseIfAny();
+        return shop.save(
+                StreamName.ARCHIVE,
+                form,
+                statements.stream().map(said -> new StatementAdded(maker, said)).toArray(Edit[]::new));
+    }
+
+    /** One reason that sets several items aside. */
+    public Saved resolve(Form form, String maker, List<Resolution> resolutions) {
+        return shop.save(
+                StreamName.ARCHIVE,
+                form,
+                resolutions.stream()
+                        .map(aside -> new ConflictResolved(maker, aside))
+                        .toArray(Edit[]::new));
+    }
+
+    /** One search for several places. */
+    public Saved search(Form form, String maker, List<String> places, SearchLog search) {
+        return shop.save(
+                StreamName.ARCHIVE,
+                form,
+                places.stream()
+                        .map(place -> new SearchLogged(maker, place, search))
+                        .toArray(Edit[]::new));
+    }
+
+    /** The kind belongs to the origin: a copy cannot be of another kind than what it copies. */
+    private void oneKind(Origin origin, Faults faults) {
+        boolean other = shop.archive().state().byMaker().values().stream()
+                .flatMap(archive -> Stream.concat(
+                        archive.observations().stream().map(Observation::origin),
+                        archive.statements().stream()
+                                .map(said -> said.evidence().origin())))
+                .anyMatch(known -> known.id().equals(origin.id()) && known.kind() != origin.kind());
+        if (other) {
+            faults.add(
+                    "/origin",
+                    "\"" + origin.id() + "\" is of another kind elsewhere in the archive",
+                    "a name of its own for each kind of evidence");
+        }
     }
 
     public Saved state(Form form, String maker, Statement statement) {

@@ -129,7 +129,7 @@ final class Desk {
 
     Frame frame(Context context, String title) {
         return Frames.of(context, assets, shop.house().state().name(), title)
-                .with(ShopTray.at(context.path()), List.of());
+                .with(ShopTray.at(context.path()), ArchiveSlip.at(context.path()));
     }
 
     /** The frame of a page of a horn; {@code page} is the last word of its address. */

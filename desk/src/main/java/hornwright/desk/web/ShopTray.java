@@ -9,7 +9,7 @@ enum ShopTray {
     SHELF("/", "Shelf", "the horns"),
     STOCK("/stock", "Stock", "goods and how many"),
     MATERIALS("/materials", "Materials", "cork, felt and pads"),
-    ARCHIVE("/archive/as-built", "Archive", "what left the factory"),
+    ARCHIVE("/archive", "Archive", "what left the factory"),
     RULES("/rules", "Rules", "the numbers of this shop");
 
     private final String address;
@@ -29,12 +29,7 @@ enum ShopTray {
                 .toList();
     }
 
-    /** The archive opens with one of its pages; the others stand beside it. */
-    private String root() {
-        return this == ARCHIVE ? "/archive" : address;
-    }
-
     private boolean holds(String path) {
-        return path.equals(address) || (this != SHELF && path.startsWith(root() + "/"));
+        return path.equals(address) || (this != SHELF && path.startsWith(address + "/"));
     }
 }

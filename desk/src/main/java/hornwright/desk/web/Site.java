@@ -39,6 +39,8 @@ public final class Site {
                 new MaterialsPages(desk)::routes,
                 new PaperPages(desk)::routes,
                 new AsBuiltPages(desk)::routes,
+                new ArchivePages(desk)::routes,
+                new WitnessPages(desk)::routes,
                 new WorkPages(desk)::routes,
                 new SheetPages(desk)::routes,
                 new HandOverPages(desk)::routes,
