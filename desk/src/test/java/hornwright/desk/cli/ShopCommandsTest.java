@@ -144,7 +144,7 @@ final class ShopCommandsTest {
     @Test
     void a_backup_is_restored_into_a_new_folder_and_never_over_a_shop() {
         String backup = folder.resolve("backup").toString();
-        assertThat(run("backup", backup, "--json").out()).contains("\"files\":0");
+        assertThat(run("backup", backup, "--json").out()).contains("\"files\":3");
         Path other = folder.resolve("other");
         assertThat(Shell.run("", "restore", backup, "--data", other.toString()).code())
                 .isZero();

@@ -72,7 +72,7 @@ class OriginalityTest {
 
     @Test
     void a_place_no_witness_shows_is_only_judged() {
-        OriginLine line = only(of(found("strap-ring", "brass", "original")));
+        OriginLine line = only(of(found("foot.front-f", "natural cork", "original")));
         assertThat(line.verdict()).isEqualTo(Verdict.JUDGED);
         assertThat(line.words()).endsWith("(N · not assessed)");
     }
