@@ -12,9 +12,9 @@ import java.util.List;
  * right as they are, which ends at few contacts that explain everything: the least work.
  *
  * @param errorsMm of each contact, positive too thick
- * @param uMm one standard uncertainty each; that of the prior where the readings say nothing of this contact alone
+ * @param covariance of the errors, mm²; the square of the prior where the readings say nothing of a contact alone
  */
-record Fit(double[] errorsMm, double[] uMm) {
+record Fit(double[] errorsMm, double[][] covariance) {
     /**
      * Where no leaf goes in the pad may just touch or be well pressed in; taken as pressed in as it would be with all
      * contacts right, give or take so much, mm. A finger presses these pads in by 0.02 to 0.08.
@@ -31,16 +31,31 @@ record Fit(double[] errorsMm, double[] uMm) {
     /**
      * @param priorMm one standard deviation a contact is wrong by before anything is read
      * @param times how many times as hard as its touch was made for each key was pressed
+     * @param share by which the force, and what gives under it, may differ from that
      */
-    static Fit of(GapModel model, List<Feeler> readings, double priorMm, double times) {
+    static Fit of(GapModel model, List<Feeler> readings, double priorMm, double times, double share) {
         Search search = new Search(model, readings, times, priorMm);
         search.run();
-        double[] deviations = search.deviations();
+        search.give(model.givesMm(search.at, times, share));
+        search.run();
+        double[][] covariance = search.covariance();
+        double[] deviations = deviations(covariance);
         for (int round = 0; round < ROUNDS; round++) {
             search.prefer(priorMm, deviations);
             search.run();
         }
-        return new Fit(search.at, deviations);
+        return new Fit(search.at, covariance);
+    }
+
+    /** One standard uncertainty of each error. */
+    double[] uMm() {
+        return deviations(covariance);
+    }
+
+    private static double[] deviations(double[][] covariance) {
+        double[] deviations = new double[covariance.length];
+        Arrays.setAll(deviations, i -> Math.sqrt(covariance[i][i]));
+        return deviations;
     }
 
     /** One search; keeps the best place so far. */
@@ -51,6 +66,7 @@ record Fit(double[] errorsMm, double[] uMm) {
         private final double[] prior;
         private final int size;
         private final double[] landed;
+        private double[] gives;
         private double[] at;
         private Misfit misfit;
 
@@ -63,6 +79,13 @@ record Fit(double[] errorsMm, double[] uMm) {
             Arrays.fill(prior, priorMm);
             at = new double[size];
             landed = model.gapsMm(at, times);
+            gives = new double[readings.size()];
+            misfit = misfit(at);
+        }
+
+        /** What each gap may differ by though the contacts are as found: a gap that gives more tells less. */
+        void give(double[] mm) {
+            gives = mm;
             misfit = misfit(at);
         }
 
@@ -102,8 +125,8 @@ record Fit(double[] errorsMm, double[] uMm) {
             }
         }
 
-        double[] deviations() {
-            return new Normal(misfit.slopes, misfit.values, at, prior, 0).deviations();
+        double[][] covariance() {
+            return new Normal(misfit.slopes, misfit.values, at, prior, 0).covariance();
         }
 
         private Misfit misfit(double[] errors) {
@@ -114,7 +137,7 @@ record Fit(double[] errorsMm, double[] uMm) {
                 Feeler reading = readings.get(r);
                 double over = gaps.mm()[r] - reading.gapMm();
                 boolean shut = reading.gapMm() == 0 && over <= 0;
-                double u = shut ? BLIND : reading.uMm();
+                double u = shut ? BLIND : Math.hypot(reading.uMm(), gives[r]);
                 values[r] = (shut ? over - landed[r] : over) / u;
                 for (int k = 0; k < size; k++) {
                     slopes[r][k] = gaps.slopes()[r][k] / u;

@@ -124,6 +124,17 @@ final class GapModel {
         return gaps(errorsMm, times, false).mm();
     }
 
+    /** By how much each gap changes when the force, and with it what gives, is larger by a share. */
+    double[] givesMm(double[] errorsMm, double times, double share) {
+        double[] as = gapsMm(errorsMm, times);
+        double[] more = gapsMm(errorsMm, times * (1 + share));
+        double[] gives = new double[as.length];
+        for (int i = 0; i < gives.length; i++) {
+            gives[i] = Math.abs(more[i] - as[i]);
+        }
+        return gives;
+    }
+
     /** The same with slopes. */
     Gaps gaps(double[] errorsMm, double times) {
         return gaps(errorsMm, times, true);

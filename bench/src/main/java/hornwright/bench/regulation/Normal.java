@@ -63,14 +63,14 @@ final class Normal {
         return x;
     }
 
-    /** Square roots of the diagonal of the inverse. */
-    double[] deviations() {
-        double[] deviations = new double[size];
+    /** The inverse of the matrix. */
+    double[][] covariance() {
+        double[][] columns = new double[size][];
         for (int i = 0; i < size; i++) {
             double[] unit = new double[size];
             unit[i] = 1;
-            deviations[i] = Math.sqrt(solve(unit)[i]);
+            columns[i] = solve(unit);
         }
-        return deviations;
+        return columns;
     }
 }

@@ -3,6 +3,7 @@ package hornwright.bench.regulation;
 import hornwright.bench.action.Action;
 import hornwright.bench.regulation.Correction.Work;
 import hornwright.bench.regulation.RegulationPlan.Expected;
+import hornwright.bench.rules.Rule;
 import hornwright.bench.rules.ShopRules;
 import hornwright.engines.linkage.BenchOrder;
 import java.util.ArrayList;
@@ -65,20 +66,24 @@ public final class Regulation {
         }
         corrections.sort(Comparator.comparingInt(correction -> order.indexOf(correction.link())));
         List<Expected> expected = new ArrayList<>();
+        double[] gives = judged.givesMm(left(fit, change), times(), rules.value("regulation.give-share"));
         for (int i = 0; i < gaps.length; i++) {
-            expected.add(new Expected(judged.watches().get(i), gaps[i], uncertainty(fit, change, after.slopes()[i])));
+            double u = Math.hypot(gives[i], uncertainty(fit, change, after.slopes()[i]));
+            expected.add(new Expected(judged.watches().get(i), gaps[i], u));
         }
         return new RegulationPlan(corrections, expected);
     }
 
-    /** Of contacts the readings do not tell apart only the cutting counts; what was read of them holds for them together. */
+    /** Contacts the readings do not tell apart are sure of each other though not of themselves: they go in as a whole. */
     private double uncertainty(Fit fit, double[] change, double[] slopes) {
         double cut = rules.value("regulation.cut-u_mm");
         double sum = 0;
         for (int i = 0; i < slopes.length; i++) {
             double worked = change[i] == 0 ? 0 : cut;
-            double read = told(fit, i) ? fit.uMm()[i] : 0;
-            sum += slopes[i] * slopes[i] * (worked * worked + read * read);
+            sum += slopes[i] * slopes[i] * worked * worked;
+            for (int k = 0; k < slopes.length; k++) {
+                sum += slopes[i] * slopes[k] * fit.covariance()[i][k];
+            }
         }
         return Math.sqrt(sum);
     }
@@ -100,7 +105,14 @@ public final class Regulation {
                 felt.watching(watches),
                 readings,
                 rules.value("regulation.wrong_mm"),
-                rules.value("regulation.feel-times"));
+                rules.value("regulation.feel-times"),
+                share());
+    }
+
+    /** Finger and give together: by which share the force of the readings may be off. */
+    private double share() {
+        Rule feel = rules.get("regulation.feel-times");
+        return Math.hypot(feel.u() / feel.value(), rules.value("regulation.give-share"));
     }
 
     private double times() {

@@ -73,6 +73,7 @@ final class ShippedRules {
             regulation.wrong_mm | 0.3 | 0 | mm | 0.02 | 2 | a contact nobody has set may be too thick or too thin by so much | bench judgement
             regulation.cut-u_mm | 0.005 | 0 | mm | 0.001 | 0.2 | one standard uncertainty of a contact cut and sanded against a thickness gauge | bench judgement
             regulation.feel-times | 1.4 | 0.14 |  | 1 | 3 | under a feeler a key is pressed so many times as hard as its touch was made for | bench judgement
+            regulation.give-share | 0.14 | 0 |  | 0 | 1 | pads, corks, springs and tubes of a horn give more or less than the pattern's, as if the force differed by this share | bench judgement
             regulation.force-times | 2 | 0 |  | 1 | 5 | regulation is judged so many times as hard as the touch was made for | bench judgement
             assembly.contact-u_mm | 0.05 | 0 | mm | 0 | 1 | one standard deviation of contacts and feet at first assembly | bench judgement
             assembly.arm-u_mm | 0.1 | 0 | mm | 0 | 2 | one standard deviation of arms taken from the pattern | bench judgement

@@ -12,11 +12,17 @@ import java.util.Map;
 final class Campaign {
     private static final ShopRules RULES = ShopRules.shipped();
 
+    /** Regulating takes most of the time, so only every so manieth horn is regulated. */
+    private static final int REGULATED = 4;
+
     private final Keywork pattern;
     private final Hand hand = Hand.skilled();
     private final Count usual = new Count();
     private final Map<Length, Count> planned = new EnumMap<>(Length.class);
     private final Map<Length, Coverage> coverage = new EnumMap<>(Length.class);
+    private final LinkCount usualLinks = new LinkCount();
+    private final LinkCount plannedLinks = new LinkCount();
+    private final Coverage linkCoverage = new Coverage();
 
     private Campaign(Keywork pattern) {
         this.pattern = pattern;
@@ -35,6 +41,10 @@ final class Campaign {
     }
 
     private void horn(VirtualHorn horn) {
+        if (horn.seed() % REGULATED == 1) {
+            usualLinks.add(new Regulating(pattern, horn.seed(), RULES).usual());
+            plannedLinks.add(new Regulating(pattern, horn.seed(), RULES).planned(linkCoverage));
+        }
         usual.add(horn, new Ways.Usual(), hand, new Instruments(RULES, horn.seed()));
         for (Length length : Length.values()) {
             Plan plan = Planner.plan(Survey.of(horn, length, RULES));
@@ -55,7 +65,22 @@ final class Campaign {
         return java.util.Objects.requireNonNull(coverage.get(length));
     }
 
+    LinkCount usualLinks() {
+        return usualLinks;
+    }
+
+    LinkCount plannedLinks() {
+        return plannedLinks;
+    }
+
+    Coverage linkCoverage() {
+        return linkCoverage;
+    }
+
     void print() {
+        usualLinks.print(pattern.id() + " usual");
+        plannedLinks.print(pattern.id() + " planned");
+        linkCoverage.print(pattern.id() + " links");
         usual.print(pattern.id() + " usual");
         planned.forEach((length, count) -> count.print(pattern.id() + " " + length));
         coverage.forEach((length, tallies) -> tallies.print(pattern.id() + " " + length));

@@ -46,6 +46,17 @@ final class Coverage {
     }
 
     private final Map<String, Tally> tallies = new TreeMap<>();
+    private final Map<String, int[]> promises = new TreeMap<>();
+
+    /** A promise kept or not, such as that a pad out of a window leaves enough to float. */
+    void promise(String kind, boolean kept) {
+        promises.computeIfAbsent(kind, none -> new int[2])[kept ? 1 : 0]++;
+    }
+
+    double kept(String kind) {
+        int[] counts = promises.getOrDefault(kind, new int[] {1, 0});
+        return counts[1] / (double) (counts[0] + counts[1]);
+    }
 
     void add(String kind, double value, double u, double truth) {
         if (u > 0) {
@@ -62,5 +73,7 @@ final class Coverage {
         tallies.forEach((kind, tally) -> System.out.printf(
                 "  %-44s %.3f  n %7d  bias %+.2f  rms %.2f  mean u %.3f%n",
                 kind, tally.share(), tally.count(), tally.bias(), tally.spread(), tally.meanU()));
+        promises.forEach((kind, counts) ->
+                System.out.printf("  %-44s %.3f  n %7d%n", kind, kept(kind), counts[0] + counts[1]));
     }
 }

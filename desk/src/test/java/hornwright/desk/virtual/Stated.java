@@ -35,8 +35,31 @@ final class Stated {
         check(pad, NumberName.THICKNESS, tried, cup.room() - aimed - made);
         pad.number(NumberName.CHOSEN_THICKNESS)
                 .ifPresent(chosen -> check(pad, NumberName.FLOAT, tried, cup.room() - chosen.value() - made));
+        window(pad, cup, made);
         check(pad, NumberName.FRONT_GAP_IF_PROUD, "", 0.1 * cup.hole() / (cup.arm() - cup.radius()));
         check(pad, NumberName.BACK_GAP_IF_SHY, "", 0.1 * cup.hole() / (cup.arm() + cup.radius()));
+    }
+
+    /** A window says: any pad out of it leaves a film that can be floated. Asked of its ends, its middle and the pad taken. */
+    private void window(PlannedPlace pad, VirtualCup cup, double made) {
+        PlannedNumber wanted = pad.number(NumberName.THICKNESS).orElseThrow();
+        Double low = wanted.low();
+        Double high = wanted.high();
+        if (low != null && high != null) {
+            coverage.promise("window: thinnest pad floats", floats(cup, low + made));
+            coverage.promise("window: middle pad floats", floats(cup, (low + high) / 2 + made));
+            coverage.promise("window: thickest pad floats", floats(cup, high + made));
+            pad.number(NumberName.CHOSEN_THICKNESS)
+                    .ifPresent(chosen ->
+                            coverage.promise("window: pad taken floats", floats(cup, chosen.value() + made)));
+        }
+        coverage.promise("window claimed", low != null);
+    }
+
+    private static boolean floats(VirtualCup cup, double pad) {
+        double film = cup.room() - pad;
+        double least = cup.hole() < 6 ? Baseline.VENT_FILM_LEAST_MM : Baseline.FILM_LEAST_MM;
+        return film >= least && film <= Baseline.FILM_MOST_MM;
     }
 
     private void heights(PlannedPlace pad, VirtualCup cup) {
