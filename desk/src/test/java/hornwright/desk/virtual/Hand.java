@@ -51,6 +51,7 @@ record Hand(double laysFilm, double uneven, double settles, double corrects, dou
         return new Hand(laysFilm, 0, settles, corrects, spread, edge, eye);
     }
 
+    /** What is seen at the edge, and moved there, is true to so much. */
     Hand withEdge(double mm) {
         return new Hand(laysFilm, uneven, settles, corrects, spread, mm, eye);
     }

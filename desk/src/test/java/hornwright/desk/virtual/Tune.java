@@ -7,6 +7,9 @@ final class Tune {
     public static void main(String[] args) {
         for (String v : new String[] {"alto", "tenor"}) {
             Campaign.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0])).print();
+            if (args.length > 1) {
+                Limits.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0])).print();
+            }
         }
     }
 }

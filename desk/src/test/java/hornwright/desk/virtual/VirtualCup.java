@@ -40,6 +40,32 @@ record VirtualCup(
         double oldPad,
         double factoryFront) {
 
+    /** The same over a rim without waves, under a pad without any. */
+    VirtualCup level() {
+        return new VirtualCup(
+                cup,
+                key,
+                hole,
+                arm,
+                insideAlong,
+                insideAcross,
+                depth,
+                rimGap,
+                seat,
+                sideTilt,
+                Rim.of(),
+                stiffness,
+                play,
+                closingN,
+                edge,
+                centre,
+                foot,
+                clearance,
+                layers,
+                oldPad,
+                factoryFront);
+    }
+
     double radius() {
         return hole / 2;
     }

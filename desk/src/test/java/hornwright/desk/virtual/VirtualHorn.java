@@ -25,6 +25,11 @@ record VirtualHorn(long seed, Keywork pattern, List<VirtualCup> cups) {
         return new VirtualHorn(seed, pattern, cups);
     }
 
+    VirtualHorn level() {
+        return new VirtualHorn(
+                seed, pattern, cups.stream().map(VirtualCup::level).toList());
+    }
+
     private static VirtualCup invent(Keywork pattern, Cup cup, double depthOff, double gapOff, Draw draw) {
         Key key = pattern.keyOf(cup);
         double hole = pattern.holeOf(cup).diameterMm() * Math.exp(share(draw, Spread.HOLE, pattern, cup));

@@ -27,6 +27,27 @@ sealed interface Ways {
         }
     }
 
+    /** By the truth itself, which no reading gives: the best any plan could do. */
+    record Knowing() implements Ways {
+        @Override
+        public Padding.Intent pad(VirtualCup cup) {
+            double pad = cup.cup().pad().thicknessMm();
+            return new Padding.Intent(Draw.read(cup.inside(), 0.5), pad, cup.room() - pad);
+        }
+
+        @Override
+        public Footing.Intent foot(VirtualCup cup) {
+            double target = cup.cup().heightFrontMm();
+            double whole = cup.material(target);
+            double others = cup.layers().stream()
+                    .skip(1)
+                    .mapToDouble(layer -> layer.layer().thicknessMm())
+                    .sum();
+            double ratio = cup.front(whole - 0.5) - cup.front(whole + 0.5);
+            return new Footing.Intent(whole - others + 0.2, ratio, target);
+        }
+    }
+
     /** By the plan; where it is less sure of the film than an eye at the dry fit, the eye decides. */
     record Planned(Plan plan, ShopRules rules) implements Ways {
         @Override

@@ -24,6 +24,9 @@ final class ThicknessChoice {
     /** Stocked thicknesses further off than this are no choice for the cup. */
     private static final double NEAR_MM = 0.8;
 
+    /** Times its uncertainty a window is narrowed at each end: a pad at the very end still floats 95 times in 100. */
+    private static final double SURE = 1.645;
+
     private final PadQuestion ask;
     private final PadRoom room;
     private final @Nullable PlannedNumber diameter;
@@ -56,8 +59,8 @@ final class ThicknessChoice {
         double spread = good.value() / Math.sqrt(3);
         return reasons.derive(
                 ask.place() + "/thickness",
-                "room - film aimed at; the window runs from room - thickest film to room - thinnest film, narrowed by"
-                        + " its own uncertainty, and is not claimed when it would be narrower than that",
+                "room - film aimed at; the window runs from room - thickest film to room - thinnest film, narrowed at"
+                        + " each end so that a pad there still floats 95 times in 100, and is not claimed when it would be narrower than that",
                 "mm",
                 in -> in[0] - in[1] + in[4] - good.value(),
                 Because.Input.of("room for pad and adhesive", room.room()),
@@ -68,10 +71,15 @@ final class ThicknessChoice {
     }
 
     private PlannedNumber window(PlannedNumber wanted) {
-        double low = room.room().value() - ask.rules().value("adhesive.most_mm") + wanted.u();
-        double high = room.room().value() - ask.rules().value(ask.leastFilm()) - wanted.u();
+        double low = room.room().value() - ask.rules().value("adhesive.most_mm") + sure() * wanted.u();
+        double high = room.room().value() - ask.rules().value(ask.leastFilm()) - sure() * wanted.u();
         double least = Math.max(wanted.u(), ask.rules().value("pad.thickness-within_mm"));
         return high - low > least && low > 0 ? wanted.within(low, high) : wanted;
+    }
+
+    /** An octave pad is stuck, not floated, and a film a little thin does it no harm. */
+    private double sure() {
+        return ask.hole().octaveVent() ? 1 : SURE;
     }
 
     /** Thickness to count of pads of the right diameter; a thickness kept in other diameters counts 0. */
