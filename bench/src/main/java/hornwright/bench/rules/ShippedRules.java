@@ -45,7 +45,7 @@ final class ShippedRules {
             foot.from-pattern_mm | 0.4 | 0.4 | mm | 0 | 3 | a foot of this horn may have differed so much from its pattern | bench judgement
             ratio.foot-centre | 2.2 | 0.45 |  | 0.5 | 6 | rise at the cup centre for each millimetre taken off a key foot | common practice
             ratio.guard-centre | 1.0 | 0.12 |  | 0.3 | 2 | the same where the cup itself meets a guard | bench judgement
-            ratio.turning-share | 0 | 0.015 |  | -0.1 | 0.1 | foot and cup lie a little below their axis, so that the rise for each millimetre differs from the arms by a share | bench judgement
+            ratio.turning-share | 0 | 0.008 |  | -0.1 | 0.1 | foot and cup lie a little below their axis, so that the rise for each millimetre differs from the arms by a share | bench judgement
             ratio.shim_mm | 1.0 | 0 | mm | 0.2 | 3 | the trial shim to ask for; a thinner one tells little | bench judgement
             foot.cut-full_mm | 0.4 | 0 | mm | 0 | 2 | a foot cut full is left so much over what it is expected to need | bench judgement
             foot.pull_mm | 0.035 | 0.009 | mm | 0.005 | 0.2 | one pull of the sanding strip takes off so much | common practice

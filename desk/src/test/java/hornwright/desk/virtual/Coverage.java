@@ -73,7 +73,7 @@ final class Coverage {
         tallies.forEach((kind, tally) -> System.out.printf(
                 "  %-44s %.3f  n %7d  bias %+.2f  rms %.2f  mean u %.3f%n",
                 kind, tally.share(), tally.count(), tally.bias(), tally.spread(), tally.meanU()));
-        promises.forEach((kind, counts) ->
-                System.out.printf("  %-44s %.3f  n %7d%n", kind, kept(kind), counts[0] + counts[1]));
+        promises.forEach(
+                (kind, counts) -> System.out.printf("  %-44s %.3f  n %7d%n", kind, kept(kind), counts[0] + counts[1]));
     }
 }

@@ -71,7 +71,8 @@ final class Regulating {
 
     /** Set by set: the worst cup is put right at its nearest contact. */
     private void usualRound() {
-        for (String press : links.watches().stream().map(Watch::press).distinct().toList()) {
+        for (String press :
+                links.watches().stream().map(Watch::press).distinct().toList()) {
             double[] gaps = links.gaps(finger());
             int worst = -1;
             for (int i = 0; i < gaps.length; i++) {

@@ -28,7 +28,9 @@ final class Stated {
         double made = draw.within(-Spread.PAD_THICKNESS, Spread.PAD_THICKNESS);
         double aimed = cup.cup().adhesive().thicknessMm();
         String tried = pad.number(NumberName.PROUD)
-                .map(proud -> proud.value() == 0 ? ", tried level" : ", tried")
+                .map(proud -> plan.becauses().get(proud.because()).rule().startsWith("landed level")
+                        ? ", tried level"
+                        : ", tried")
                 .orElse(", not tried");
         check(pad, NumberName.CUP_INSIDE, "", cup.inside());
         check(pad, NumberName.FLOOR_TO_RIM, tried, cup.floorToRim());
@@ -53,8 +55,8 @@ final class Stated {
             coverage.promise("window: middle pad floats", floats(cup, (low + high) / 2 + made));
             coverage.promise("window: thickest pad floats", floats(cup, high + made));
             pad.number(NumberName.CHOSEN_THICKNESS)
-                    .ifPresent(chosen ->
-                            coverage.promise("window: pad taken floats", floats(cup, chosen.value() + made)));
+                    .ifPresent(
+                            chosen -> coverage.promise("window: pad taken floats", floats(cup, chosen.value() + made)));
         }
         coverage.promise("window claimed", low != null);
     }

@@ -6,9 +6,11 @@ import hornwright.desk.keyworkfile.KeyworkFile;
 final class Tune {
     public static void main(String[] args) {
         for (String v : new String[] {"alto", "tenor"}) {
-            Campaign.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0])).print();
+            Campaign.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0]))
+                    .print();
             if (args.length > 1) {
-                Limits.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0])).print();
+                Limits.of(KeyworkFile.shipped("tarrant-loe-" + v).orElseThrow(), 1, Integer.parseInt(args[0]))
+                        .print();
             }
         }
     }

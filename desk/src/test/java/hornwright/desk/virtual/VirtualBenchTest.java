@@ -20,7 +20,7 @@ final class VirtualBenchTest {
     private static final int LAST_UNSEEN = 2000;
 
     private static final List<String> NOT_TO_THE_MARK =
-            List.of("settles", "heightSettled", "ratio", "contact error, not told", "floorToRim, tried level");
+            List.of("settles", "heightSettled", "ratio", "change", "contact error, not told");
 
     private static Keywork keywork(String name) {
         return KeyworkFile.shipped("tarrant-loe-" + name).orElseThrow();
@@ -61,7 +61,7 @@ final class VirtualBenchTest {
     /** Every stated interval holds the truth 93 to 97 times in 100, but for those docs/truth.md names with the reason. */
     private static void holds(Coverage coverage) {
         coverage.tallies().forEach((kind, tally) -> {
-            boolean named = NOT_TO_THE_MARK.stream().anyMatch(kind::startsWith);
+            boolean named = NOT_TO_THE_MARK.stream().anyMatch(kind::startsWith) || kind.endsWith("tried level");
             assertThat(tally.share()).as(kind).isBetween(named ? 0.91 : 0.93, named ? 1 : 0.97);
         });
     }

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -55,10 +56,10 @@ final class VirtualLinks {
                     watch.away(), away -> truth(action.holdingAway(away).mechanism()));
         }
         List<Landing> landings = Watch.cups(pattern).stream()
-                .map(watch ->
-                        new Landing(Action.press(pattern.keys().get(watch.press()), 1), List.of(watch.at())))
+                .map(watch -> new Landing(Action.press(pattern.keys().get(watch.press()), 1), List.of(watch.at())))
                 .toList();
-        for (SetThickness set : Thicknesses.of(truth(action.mechanism()), landings).set()) {
+        for (SetThickness set :
+                Thicknesses.of(truth(action.mechanism()), landings).set()) {
             right.put(set.link(), set.thickness() / MM);
         }
         now.putAll(right);
@@ -98,8 +99,7 @@ final class VirtualLinks {
 
     private Mechanism.Spring truth(Mechanism.Spring spring) {
         double factor = factor(spring.key() + " spring", SPRINGS);
-        return new Mechanism.Spring(
-                spring.key(), spring.torque() * factor, spring.rate() * factor, spring.towards());
+        return new Mechanism.Spring(spring.key(), spring.torque() * factor, spring.rate() * factor, spring.towards());
     }
 
     private double factor(String what, double sd) {
@@ -120,7 +120,7 @@ final class VirtualLinks {
 
     /** How much too thick a contact is. */
     double error(String contact) {
-        return now.get(contact) - right.get(contact);
+        return Objects.requireNonNull(now.get(contact)) - Objects.requireNonNull(right.get(contact));
     }
 
     void change(String contact, double by) {
@@ -134,14 +134,17 @@ final class VirtualLinks {
         double[] gaps = new double[watches.size()];
         for (int i = 0; i < gaps.length; i++) {
             Watch watch = watches.get(i);
-            Balance balance =
-                    balances.computeIfAbsent(watch.away(), away -> Balance.of(thick(byAway.get(away))));
+            Balance balance = balances.computeIfAbsent(watch.away(), away -> Balance.of(thick(state(away))));
             Equilibrium at = pressed.computeIfAbsent(
                     watch.press() + watch.away(),
                     key -> balance.under(List.of(Action.press(pattern.keys().get(watch.press()), times))));
-            gaps[i] = gap(byAway.get(watch.away()), at, watch.at()) / MM;
+            gaps[i] = gap(state(watch.away()), at, watch.at()) / MM;
         }
         return gaps;
+    }
+
+    private Mechanism state(Set<String> away) {
+        return Objects.requireNonNull(byAway.get(away));
     }
 
     private Mechanism thick(Mechanism mechanism) {

@@ -55,7 +55,10 @@ final class TrialStack {
                 geometry.armInput());
     }
 
-    /** Level means no more than the shop's limit either way: taken as spread evenly between. */
+    /**
+     * Level means no feeler above the shop's limit either way: spread evenly between limit x (arm - r) / hole proud and
+     * limit x (arm + r) / hole shy, whose root mean square about level is limit / √3 x √((arm / hole)² + 3/4).
+     */
     private PlannedNumber level(Reading reading) {
         PlannedNumber limit = reasons.rule(ask.rules(), "trial.level_mm");
         PlannedNumber seen = new ReadNumbers(ask.rules(), reasons).part(reading, "level", 0, 0.0);
@@ -65,7 +68,11 @@ final class TrialStack {
                 "mm",
                 in -> in[0]
                         + (in[1] - limit.value())
-                                * (geometry.arm().value() / geometry.hole().value()),
+                                * Math.sqrt(Math.pow(
+                                                geometry.arm().value()
+                                                        / geometry.hole().value(),
+                                                2)
+                                        + 0.75),
                 Because.Input.of("level", seen),
                 new Because.Input(
                         "passes as level", limit.value(), "mm", limit.value() / Math.sqrt(3), limit.because()));
