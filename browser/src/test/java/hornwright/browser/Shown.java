@@ -36,6 +36,7 @@ record Shown(Program program, String horn) {
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),
                 new PageOf("plan", horn + "/plan"),
                 new PageOf("feel", horn + "/feel"),
+                new PageOf("closing", horn + "/closing"),
                 new PageOf("lever", horn + "/lever/e"),
                 new PageOf("measure-trials", horn + "/measure?sheet=trials"),
                 new PageOf("work", horn + "/work"),

@@ -175,4 +175,20 @@ public record PlanInputs(
                 stock,
                 rules);
     }
+
+    public PlanInputs withRules(ShopRules other) {
+        return new PlanInputs(
+                keywork,
+                serial,
+                agreed,
+                stage,
+                readings,
+                findings,
+                groupFindings,
+                decisions,
+                workDone,
+                asBuilt,
+                stock,
+                other);
+    }
 }

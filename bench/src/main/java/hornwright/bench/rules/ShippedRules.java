@@ -95,6 +95,11 @@ final class ShippedRules {
             fit.end-worn_mm | 0.1 | 0 | mm | 0.01 | 0.5 | play along the rod from which it is taken out | common practice
             fit.swedge-share | 0.7 | 0 |  | 0.2 | 1 | share of its tube that must be closed, or the key is loose again within a year | common practice
             fit.swedge-most_mm | 0.15 | 0 | mm | 0.03 | 0.5 | clearance up to which a tube is closed; beyond it a larger rod or a bush | bench judgement
+            rim.unmeasured_mm | 0.04 | 0.02 | mm | 0 | 0.5 | worst rim gap of a hole nobody has laid a flat disc on | bench judgement
+            rim.level_mm | 0.02 | 0 | mm | 0 | 0.1 | worst rim gap a hole is levelled to | common practice
+            seat.light_N | 0.5 | 0 | N | 0.05 | 3 | force of a light finger on a pad, at which pads are judged | bench judgement
+            seat.width_mm | 1.2 | 0.3 | mm | 0.2 | 4 | width of the ring a pad presses on | common practice
+            seat.leak-passes_mL_per_s | 0.5 | 0 | mL/s | 0 | 50 | a pad that lets less through at a light touch and 1 kPa counts as closed | bench judgement
             rim.accept_mm | 0.05 | 0 | mm | 0.005 | 0.3 | worst rim gap up to which floating the pad is enough | common practice
             rim.act_mm | 0.1 | 0 | mm | 0.01 | 0.5 | worst rim gap from which the hole is levelled first | common practice
             rim.aim_mm | 0.02 | 0 | mm | 0 | 0.1 | worst gap of a rim that counts as level | common practice

@@ -12,9 +12,14 @@ import hornwright.bench.plan.bounce.BounceQuestion;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
+import hornwright.bench.plan.seat.SeatAnswer;
+import hornwright.bench.plan.seat.SeatChapter;
+import hornwright.bench.plan.seat.SeatQuestion;
+import hornwright.bench.plan.seat.SeatTotal;
 import hornwright.bench.rules.ShopRules;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -43,6 +48,22 @@ public final class LaterChapters {
         return remembered("bounce " + job.id(), bounceQuestion(job), BounceChapter::of);
     }
 
+    /** How every pad closes at a light touch, in the order of the keywork. */
+    public List<SeatAnswer> seats(Job job) {
+        return remembered(
+                "seats " + job.id(),
+                SeatQuestion.all(plans.inputs(job)),
+                all -> all.stream().flatMap(ask -> SeatChapter.of(ask).stream()).toList());
+    }
+
+    /** The same for all pads together; empty for a horn without one. */
+    public Optional<SeatTotal> allSeats(Job job) {
+        List<SeatAnswer> seats = seats(job);
+        return seats.isEmpty()
+                ? Optional.empty()
+                : Optional.of(remembered("seat total " + job.id(), seats, SeatTotal::of));
+    }
+
     /** What the plan lays under the foot of a key. */
     public List<Sheet> underFoot(Job job, Key key) {
         return bounceQuestion(job).sheets(key);
@@ -61,6 +82,7 @@ public final class LaterChapters {
         return Stream.<Supplier<Becauses>>of(
                         () -> plans.of(job).becauses(),
                         () -> rule(job, id),
+                        () -> allSeats(job).map(SeatTotal::becauses).orElse(Becauses.none()),
                         () -> feel(job).becauses(),
                         () -> bounce(job).becauses(),
                         () -> bounce(job, keyIn(job, id)).becauses())

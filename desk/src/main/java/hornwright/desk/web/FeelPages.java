@@ -3,6 +3,7 @@ package hornwright.desk.web;
 import hornwright.bench.horn.Key;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.use.TestMaterial;
+import hornwright.desk.web.view.ClosingRows;
 import hornwright.desk.web.view.FeelRows;
 import hornwright.desk.web.view.LeverRows;
 import hornwright.desk.web.view.OnBench;
@@ -21,6 +22,7 @@ final class FeelPages {
 
     void routes(RoutesConfig routes) {
         routes.get("/horn/{id}/feel", this::feel);
+        routes.get("/horn/{id}/closing", this::closing);
         routes.get("/horn/{id}/lever/{key}", this::lever);
         routes.get("/horn/{id}/lever/{key}/sheet.pdf", this::sheet);
         routes.post("/horn/{id}/lever/{key}/counted", this::counted);
@@ -50,6 +52,13 @@ final class FeelPages {
         Back.to(context, "/materials#tests");
     }
 
+    private void closing(Context context) {
+        OnBench bench = desk.bench(context);
+        ClosingRows rows = new ClosingRows(
+                bench, desk.later().seats(bench.job()), desk.later().allSeats(bench.job()));
+        desk.answer(context, "closing", rows.page(desk.frame(context, bench, "Closing", "closing")));
+    }
+
     private void lever(Context context) {
         OnBench bench = desk.bench(context);
         Key key = key(context, bench);
@@ -72,6 +81,7 @@ final class FeelPages {
                 key,
                 desk.later().feel(bench.job()),
                 desk.later().bounce(bench.job(), key.id()),
+                desk.later().seats(bench.job()),
                 desk.shop().house().seq());
     }
 

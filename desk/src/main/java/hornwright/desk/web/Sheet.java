@@ -25,6 +25,7 @@ enum Sheet {
     LEAKS(Bay.MEASURE, "leaks", "Leaks"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
+    CLOSING(Bay.PLAN, "closing", "Closing"),
     FEEL(Bay.PLAN, "feel", "Feel"),
 
     WORK(Bay.WORK, "work", "Steps"),

@@ -80,4 +80,23 @@ final class FeelPagesTest {
         }
         assertThat(wire.get(horn + "/lever/moustache").status()).isEqualTo(404);
     }
+
+    @Test
+    void the_pads_are_shown_closing_and_no_sum_passes_the_horn() throws IOException {
+        Wire.Answer page = wire.get(horn + "/closing");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.body())
+                .contains("no sum passes a horn")
+                .contains("helps most:")
+                .contains("No rim of this horn has been measured");
+        Matcher why = Pattern.compile("href=\"(/horn/[^\"]*because[^\"]*)\"").matcher(page.body());
+        int opened = 0;
+        while (why.find() && opened < 30) {
+            assertThat(wire.get(why.group(1).replace("&amp;", "&")).status())
+                    .as(why.group(1))
+                    .isEqualTo(200);
+            opened++;
+        }
+        assertThat(opened).isEqualTo(30);
+    }
 }

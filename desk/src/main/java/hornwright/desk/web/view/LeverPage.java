@@ -9,6 +9,7 @@ import java.util.List;
  * @param drawing at true scale
  * @param figures what the plan says of its places
  * @param curves drawn over axes
+ * @param remedies what to do about its closing, least intrusive first
  * @param tries the same key let go with other centres and bumpers; what the maker fitted first
  * @param counted where counted rebounds are posted; empty for a key that no spring opens
  * @param houseSeq what that form must expect
@@ -22,6 +23,7 @@ public record LeverPage(
         String drawing,
         List<Figure> figures,
         List<Curve> curves,
+        List<ClosingPage.Remedy> remedies,
         List<Try> tries,
         String counted,
         long houseSeq,
@@ -30,6 +32,7 @@ public record LeverPage(
     public LeverPage {
         figures = List.copyOf(figures);
         curves = List.copyOf(curves);
+        remedies = List.copyOf(remedies);
         tries = List.copyOf(tries);
         others = List.copyOf(others);
     }

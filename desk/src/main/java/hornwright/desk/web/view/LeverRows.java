@@ -10,6 +10,8 @@ import hornwright.bench.plan.bounce.BounceChapter;
 import hornwright.bench.plan.bounce.Bounced;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelAnswer.Finger;
+import hornwright.bench.plan.seat.SeatAnswer;
+import hornwright.bench.plan.seat.SeatChapter;
 import hornwright.desk.drawing.Graph;
 import hornwright.desk.drawing.Graph.At;
 import hornwright.desk.drawing.Graph.Axis;
@@ -51,13 +53,24 @@ public final class LeverRows {
     private final Key key;
     private final FeelAnswer feel;
     private final BounceChapter.Answer bounce;
+    private final Optional<SeatAnswer> seat;
     private final long houseSeq;
 
-    public LeverRows(OnBench bench, Key key, FeelAnswer feel, BounceChapter.Answer bounce, long houseSeq) {
+    public LeverRows(
+            OnBench bench,
+            Key key,
+            FeelAnswer feel,
+            BounceChapter.Answer bounce,
+            List<SeatAnswer> seats,
+            long houseSeq) {
         this.bench = bench;
         this.key = key;
         this.feel = feel;
         this.bounce = bounce;
+        this.seat = bench.keywork()
+                .cupOf(key)
+                .flatMap(cup ->
+                        seats.stream().filter(one -> one.cup().equals(cup.id())).findFirst());
         this.houseSeq = houseSeq;
     }
 
@@ -72,6 +85,7 @@ public final class LeverRows {
                 drawn().map(one -> new LeverPage.Curve(
                                 one.title(), one.says(), one.graph().screen(), one.figures()))
                         .toList(),
+                seat.map(one -> ClosingRows.remedies(bench, one)).orElse(List.of()),
                 bounce.keys().stream().map(this::tried).toList(),
                 bounce.keys().isEmpty() ? "" : bench.address("lever/" + key.id() + "/counted"),
                 houseSeq,
@@ -138,7 +152,37 @@ public final class LeverRows {
     }
 
     private Stream<Drawn> drawn() {
-        return Stream.of(touch(), settling()).flatMap(Optional::stream);
+        return Stream.of(seat.map(this::seated), touch(), settling()).flatMap(Optional::stream);
+    }
+
+    private Drawn seated(SeatAnswer one) {
+        double most = one.round().stream()
+                .flatMap(round -> round.gapsMm().stream())
+                .max(Double::compare)
+                .orElse(0.0);
+        Graph graph = new Graph(
+                "Gap round the rim of " + one.name() + " at a light touch",
+                new Axis("o'clock; 12 is away from the hinge", 0, 12),
+                Axis.holding("mm", Math.max(0.05, most)));
+        for (SeatAnswer.Round round : one.round()) {
+            List<At> points = new ArrayList<>();
+            for (int i = 0; i < round.gapsMm().size(); i++) {
+                points.add(new At(
+                        12.0 * i / (round.gapsMm().size() - 1), round.gapsMm().get(i)));
+            }
+            if (round.padClass().equals(SeatChapter.USUAL)) {
+                graph.curve(points);
+            } else {
+                graph.beside(points);
+            }
+        }
+        List<Figure> figures = new ArrayList<>(ClosingRows.figures(bench, one));
+        return new Drawn(
+                "Seat",
+                (one.rimRead() ? "On the rim as it was read" : "On a rim as rims are; nobody has measured this one")
+                        + ": the gap a light touch leaves with a medium pad; broken, with a soft and a firm one.",
+                graph,
+                figures);
     }
 
     private Optional<Drawn> touch() {
