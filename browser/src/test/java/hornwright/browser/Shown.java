@@ -57,6 +57,7 @@ record Shown(Program program, String horn) {
                 new PageOf("sound-leak", horn + "/sound/leak?cup=cup.g&mm=0.65"),
                 new PageOf("sound-before", horn + "/sound/before"),
                 new PageOf("history", horn + "/history"),
+                new PageOf("import", "/archive/import"),
                 new PageOf("stock", "/stock"),
                 new PageOf("materials", "/materials"),
                 new PageOf("rules", "/rules"),

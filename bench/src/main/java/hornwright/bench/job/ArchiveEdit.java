@@ -2,7 +2,13 @@ package hornwright.bench.job;
 
 /** A change to what is known of horns like these. */
 public sealed interface ArchiveEdit extends Edit
-        permits WitnessAdded, ObservationsMade, StatementAdded, ConflictResolved, SearchLogged, Undone {
+        permits WitnessAdded,
+                ObservationsMade,
+                StatementAdded,
+                ConflictResolved,
+                SearchLogged,
+                EvidenceBroughtIn,
+                Undone {
     @Override
     default boolean belongsIn(StreamName stream) {
         return stream.equals(StreamName.ARCHIVE);

@@ -30,10 +30,26 @@ public record ArchiveFold() implements Folding<Archives> {
             case ConflictResolved resolved -> archives.with(with(archives.of(resolved.maker()), resolved.resolution()));
             case SearchLogged logged ->
                 archives.with(with(archives.of(logged.maker()), logged.place(), logged.search()));
+            case EvidenceBroughtIn brought -> brought(archives, brought);
             default ->
                 throw new IllegalStateException("'%s' does not change the archive"
                         .formatted(posted.edit().inWords()));
         };
+    }
+
+    private static Archives brought(Archives archives, EvidenceBroughtIn edit) {
+        Archives grown = archives;
+        for (EvidenceBroughtIn.Brought one : edit.archives()) {
+            Archive archive = grown.of(one.maker());
+            for (Witness witness : one.witnesses()) {
+                archive = with(archive, witness);
+            }
+            for (Statement statement : one.statements()) {
+                archive = with(archive, statement);
+            }
+            grown = seen(grown.with(archive), one.observations());
+        }
+        return grown;
     }
 
     /** All looks of an edit at once: a bench paints a hundred places in one stroke. */

@@ -60,7 +60,8 @@ public final class Hornwright implements Callable<Integer> {
                 .addSubcommand(new BackupCommand(streams))
                 .addSubcommand(new RestoreCommand(streams))
                 .addSubcommand(new ExportCommand(streams))
-                .addSubcommand(new ImportCommand(streams));
+                .addSubcommand(new ImportCommand(streams))
+                .addSubcommand(new EvidenceCommand(streams));
         line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setErr(new java.io.PrintWriter(streams.err(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((failure, args) -> refuse(streams, failure));

@@ -1,6 +1,8 @@
 package hornwright.desk.use;
 
+import hornwright.bench.archive.Observation;
 import hornwright.bench.job.Edit;
+import hornwright.bench.job.EvidenceBroughtIn;
 import hornwright.bench.job.JobImported;
 import hornwright.bench.job.MaterialsFound;
 import hornwright.bench.job.ObservationsMade;
@@ -131,6 +133,11 @@ public record CheckShop(Shop shop) {
                 some(found.places().stream().map(Finding::photo).flatMap(Stream::ofNullable));
             case ObservationsMade made ->
                 some(made.observations().stream().map(seen -> seen.file()).flatMap(Stream::ofNullable));
+            case EvidenceBroughtIn brought ->
+                some(brought.archives().stream()
+                        .flatMap(one -> one.observations().stream())
+                        .map(Observation::file)
+                        .flatMap(Stream::ofNullable));
             default -> Set.of();
         };
     }

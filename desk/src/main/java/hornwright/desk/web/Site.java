@@ -32,6 +32,7 @@ public final class Site {
                 new PlacePages(desk)::routes,
                 new PhotoPages(desk)::routes,
                 new KeptPages(desk)::routes,
+                new ImportPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PlanPages(desk)::routes,

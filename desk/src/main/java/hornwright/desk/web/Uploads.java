@@ -26,6 +26,9 @@ final class Uploads {
     private static final Limit PHOTOS =
             new Limit(80L << 20, "That is too much at once: at most 80 megabytes. Send fewer files.");
 
+    private static final Limit TABLE =
+            new Limit(8L << 20, "That is too long for one table: at most 8 megabytes. Bring it in by parts.");
+
     private static final Pattern PHOTOS_OF_A_HORN = Pattern.compile("/horn/[^/]+/photos");
 
     private Uploads() {}
@@ -39,6 +42,9 @@ final class Uploads {
         }
         String type = context.header("Content-Type");
         boolean files = type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data");
+        if (files && context.path().equals("/archive/import")) {
+            return TABLE;
+        }
         return files && PHOTOS_OF_A_HORN.matcher(context.path()).matches() ? PHOTOS : FORM;
     }
 
