@@ -12,10 +12,12 @@ import java.util.List;
 /**
  * The mouthpiece volume and the smooth correction of the bore that best explain how a horn plays.
  *
- * <p>Five unknowns: the volume, three shares by which the diameter differs at the neck end, half way and at the bell with a
- * parabola between them, and an offset all notes share (warm air, the player). Before any note was heard a share is taken as
- * 0 ± 1 %, the volume as the pattern's ± 15 % and the offset as 0 ± 10 cents (bench judgement, one standard deviation each);
- * the fit is the most probable value, its uncertainty that of the straightened model.
+ * <p>Six unknowns: the volume, three shares by which the diameter differs at the neck end, half way and at the bell with a
+ * parabola between them, an offset all notes share (warm air, the player), and how far the open holes hear each other outside,
+ * which the plain air column leaves out and which would else be taken for mouthpiece and bore. Before any note was heard a
+ * share is taken as 0 ± 1 %, the volume as the pattern's ± 15 %, the offset as 0 ± 10 cents and the hearing as 0 ± 1 of what
+ * the engine's interaction says (bench judgement, one standard deviation each); the fit is the most probable value, its
+ * uncertainty that of the straightened model.
  *
  * @param volumeMm3 mouthpiece and reed
  * @param volumeU one standard uncertainty of it
@@ -38,8 +40,9 @@ public record BoreFit(
 
     private static final double SHARE_SPREAD = 0.01;
     private static final double OFFSET_SPREAD = 10;
-    private static final int UNKNOWN = 5;
+    private static final int UNKNOWN = 6;
     private static final int OFFSET = 4;
+    private static final int OUTDOORS = 5;
     /** Slopes hardly change over what is likely, so they are taken once and the step repeated. */
     private static final int ROUNDS = 3;
 
@@ -67,13 +70,14 @@ public record BoreFit(
         AirInput pattern = heardOnly(HeightEffects.asked(HornAir.of(keywork, air, bare), false), measuredHz);
         double[] heard =
                 java.util.Arrays.stream(measuredHz).filter(hz -> hz > 0).toArray();
+        double[] outdoors = outdoors(pattern);
         double[] x = new double[UNKNOWN];
-        double[] left = left(pattern, x, heard);
-        double[][] slopes = slopes(pattern, x, heard, left);
+        double[] left = left(pattern, outdoors, x, heard);
+        double[][] slopes = slopes(pattern, outdoors, x, heard, left);
         double[][] covariance = Inverse.of(information(slopes, uCents));
         for (int round = 0; round < ROUNDS; round++) {
             step(x, covariance, slopes, left, uCents);
-            left = left(pattern, x, heard);
+            left = left(pattern, outdoors, x, heard);
         }
         return told(keywork, x, covariance, left);
     }
@@ -129,33 +133,47 @@ public record BoreFit(
         return sum;
     }
 
-    private static double[][] slopes(AirInput pattern, double[] x, double[] heard, double[] left) {
+    private static double[][] slopes(AirInput pattern, double[] outdoors, double[] x, double[] heard, double[] left) {
         double[][] slopes = new double[left.length][UNKNOWN];
         for (int p = 0; p < OFFSET; p++) {
             double[] moved = x.clone();
             moved[p] += STEP;
-            double[] other = left(pattern, moved, heard);
+            double[] other = left(pattern, outdoors, moved, heard);
             for (int i = 0; i < left.length; i++) {
                 slopes[i][p] = (left[i] - other[i]) / STEP;
             }
         }
-        for (double[] row : slopes) {
-            row[OFFSET] = OFFSET_SPREAD;
+        for (int i = 0; i < left.length; i++) {
+            slopes[i][OFFSET] = OFFSET_SPREAD;
+            slopes[i][OUTDOORS] = outdoors[i];
         }
         return slopes;
     }
 
     /** Cents by which the notes heard lie above the model. */
-    private static double[] left(AirInput pattern, double[] x, double[] heard) {
+    private static double[] left(AirInput pattern, double[] outdoors, double[] x, double[] heard) {
         double volume = VOLUME_SPREAD * x[0];
         List<Double> shares = List.of(SHARE_SPREAD * x[1], SHARE_SPREAD * x[2], SHARE_SPREAD * x[3]);
         double[] model = HeightEffects.frequencies(AirColumn.resonances(changed(pattern, volume, shares)));
         double[] left = new double[heard.length];
         for (int i = 0; i < left.length; i++) {
-            double cents = HeightEffects.cents(model[i], heard[i]) - OFFSET_SPREAD * x[OFFSET];
+            double cents =
+                    HeightEffects.cents(model[i], heard[i]) - OFFSET_SPREAD * x[OFFSET] - outdoors[i] * x[OUTDOORS];
             left[i] = Double.isFinite(cents) ? cents : 0;
         }
         return left;
+    }
+
+    /** Cents every note moves when the open holes hear each other. */
+    private static double[] outdoors(AirInput pattern) {
+        double[] deaf = HeightEffects.frequencies(AirColumn.resonances(pattern));
+        double[] hearing = HeightEffects.frequencies(AirColumn.resonances(pattern.interacting()));
+        double[] cents = new double[deaf.length];
+        for (int i = 0; i < cents.length; i++) {
+            double moved = HeightEffects.cents(deaf[i], hearing[i]);
+            cents[i] = Double.isFinite(moved) ? moved : 0;
+        }
+        return cents;
     }
 
     private static AirInput heardOnly(AirInput all, double[] measuredHz) {

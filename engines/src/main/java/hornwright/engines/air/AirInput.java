@@ -150,6 +150,12 @@ public record AirInput(
                 air, bore, mouthpiece, bell, holes, other, leaks, losses, interaction, modes, sensitivity, curve);
     }
 
+    /** The same horn with its open holes hearing each other outside. */
+    public AirInput interacting() {
+        return new AirInput(
+                air, bore, mouthpiece, bell, holes, fingerings, leaks, losses, true, modes, sensitivity, curve);
+    }
+
     /** The same horn with another mouthpiece. */
     public AirInput withMouthpiece(Mouthpiece other) {
         return new AirInput(

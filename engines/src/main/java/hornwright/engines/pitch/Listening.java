@@ -159,6 +159,9 @@ final class Listening {
     /** Where the difference is least within reach of a delay, between samples; NaN at the edge of the reach. */
     private double dipNear(double delay, int reach) {
         int at = (int) Math.round(delay);
+        if (at + reach >= longest) {
+            return reach == 1 ? delay : Double.NaN;
+        }
         int least = at;
         for (int t = at - reach; t <= at + reach; t++) {
             least = difference[t] < difference[least] ? t : least;
