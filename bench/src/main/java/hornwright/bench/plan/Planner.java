@@ -163,6 +163,16 @@ public final class Planner {
         return decided;
     }
 
+    private static List<Decision.Contact> decidedContacts(PlanInputs inputs) {
+        Map<String, Decision.Contact> last = new LinkedHashMap<>();
+        for (Decision decision : inputs.decisions()) {
+            if (decision instanceof Decision.Contact contact) {
+                last.put(contact.link(), contact);
+            }
+        }
+        return List.copyOf(last.values());
+    }
+
     private static ContactChapter.Question contact(
             PlanInputs inputs,
             Measurements measured,
@@ -175,6 +185,7 @@ public final class Planner {
                 feet.add(answer.foot());
             }
         });
-        return new ContactChapter.Question(inputs.keywork(), treated, readings, feet, inputs.stock(), inputs.rules());
+        return new ContactChapter.Question(
+                inputs.keywork(), treated, readings, feet, decidedContacts(inputs), inputs.stock(), inputs.rules());
     }
 }

@@ -1,5 +1,7 @@
 package hornwright.bench.regulation;
 
+import java.util.List;
+
 /**
  * What to do at one contact.
  *
@@ -8,9 +10,17 @@ package hornwright.bench.regulation;
  * @param uMm one standard uncertainty of that
  * @param changeMm what to add (positive) or take (negative); 0 where it is left
  * @param work how
+ * @param follows how much the error follows each reading of the plan, mm per mm
  * @param told whether the readings single out this contact; if not, others of the same touch could be altered instead
  */
-public record Correction(String link, double errorMm, double uMm, double changeMm, Work work, boolean told) {
+public record Correction(
+        String link, double errorMm, double uMm, double changeMm, Work work, List<Double> follows, boolean told) {
+    public Correction {
+        follows = List.copyOf(follows);
+    }
+
+    private static final double FELT = 0.01;
+
     /** How a contact is put right. */
     public enum Work {
         /** Right as it is, or wrong by less than shows at any cup. */
@@ -19,8 +29,8 @@ public record Correction(String link, double errorMm, double uMm, double changeM
         TAKE("take"),
         /** Renew thicker, or line. */
         ADD("add"),
-        /** Wrong by less than one pull of the strip takes and yet to be seen at a cup: only a screw is fine enough. */
-        SCREW("leave to the screw, where there is one");
+        /** Too thick by less than one pull of the strip takes and yet worth altering: a screw is fine enough, or a new piece. */
+        SCREW("leave to the screw; without one, a new piece");
 
         private final String word;
 
@@ -31,6 +41,11 @@ public record Correction(String link, double errorMm, double uMm, double changeM
         public String word() {
             return word;
         }
+    }
+
+    /** Whether any reading bears on this contact at all. */
+    public boolean isFelt() {
+        return follows.stream().anyMatch(share -> Math.abs(share) > FELT);
     }
 
     /** Error left if the change turns out as meant. */

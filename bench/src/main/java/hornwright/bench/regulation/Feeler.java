@@ -14,4 +14,9 @@ public record Feeler(String press, String at, double gapMm, double uMm) {
             throw new IllegalArgumentException("a feeler reads a gap, 0 or more, with an uncertainty above 0");
         }
     }
+
+    /** Whether it was read at this spot. */
+    boolean isAt(Watch watch) {
+        return watch.press().equals(press) && watch.at().equals(at);
+    }
 }

@@ -22,7 +22,9 @@ import org.jspecify.annotations.Nullable;
  *     they are when hardly any assembly closes, those that would bring the gaps down most
  */
 public record FirstAssembly(double allClosed, @Nullable String worstCup, double gapP95Mm, List<Gain> mostWorth) {
-    private static final int DRAWS = 1000;
+    /** First assemblies drawn. */
+    public static final int DRAWS = 1000;
+
     private static final int TOLD = 3;
     private static final double METRES = 1e-3;
 

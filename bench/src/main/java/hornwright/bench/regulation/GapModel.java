@@ -10,6 +10,7 @@ import hornwright.engines.linkage.Mechanism;
 import hornwright.engines.linkage.SetThickness;
 import hornwright.engines.linkage.Thicknesses;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,12 +25,16 @@ import java.util.stream.Collectors;
 final class GapModel {
     private static final double PER_METRE = 1e3;
 
+    /** Share of the touch's force by which a finger presses harder to see what that does. */
+    private static final double HARDER = 0.02;
+
     private final Keywork keywork;
     private final List<Watch> watches;
     private final List<String> links;
     private final double[] aimedMm;
     private final Map<Set<String>, Mechanism> byAway;
     private final List<Pressed> presses;
+    private final List<String> pressed;
 
     /** One state of the fingers and the spots felt in it. */
     private record Pressed(String key, Set<String> away, List<Spot> spots) {}
@@ -37,7 +42,7 @@ final class GapModel {
     /** Number of a watch, and where its gap stands among the mechanism's cups or links. */
     private record Spot(int watch, int cup, int link) {}
 
-    /** Gaps, and their slopes with each contact's thickness, [watch][contact]. */
+    /** Gaps, and their slopes with each contact's thickness and each finger, [watch][contact, then pressed key]. */
     record Gaps(double[] mm, double[][] slopes) {}
 
     private GapModel(
@@ -52,6 +57,7 @@ final class GapModel {
         this.aimedMm = aimedMm;
         this.byAway = byAway;
         presses = presses();
+        pressed = presses.stream().map(Pressed::key).distinct().toList();
     }
 
     static GapModel of(Action action) {
@@ -89,6 +95,11 @@ final class GapModel {
         return links;
     }
 
+    /** Ids of the keys pressed. */
+    List<String> pressed() {
+        return pressed;
+    }
+
     private List<Pressed> presses() {
         Map<List<Object>, Pressed> all = new LinkedHashMap<>();
         for (int i = 0; i < watches.size(); i++) {
@@ -121,7 +132,7 @@ final class GapModel {
      * @param times how many times as hard as each touch was made for
      */
     double[] gapsMm(double[] errorsMm, double times) {
-        return gaps(errorsMm, times, false).mm();
+        return gaps(errorsMm, all(times), false).mm();
     }
 
     /** By how much each gap changes when the force, and with it what gives, is larger by a share. */
@@ -135,28 +146,50 @@ final class GapModel {
         return gives;
     }
 
-    /** The same with slopes. */
+    /** The same with slopes: first with the thickness of each contact, then with the finger on each pressed key. */
     Gaps gaps(double[] errorsMm, double times) {
-        return gaps(errorsMm, times, true);
+        return gaps(errorsMm, all(times));
     }
 
-    private Gaps gaps(double[] errorsMm, double times, boolean sloping) {
+    /** @param fingers how many times as hard as its touch was made for each of {@link #pressed()} is pressed */
+    Gaps gaps(double[] errorsMm, double[] fingers) {
+        return gaps(errorsMm, fingers, true);
+    }
+
+    private double[] all(double times) {
+        double[] fingers = new double[pressed.size()];
+        Arrays.fill(fingers, times);
+        return fingers;
+    }
+
+    private Gaps gaps(double[] errorsMm, double[] fingers, boolean sloping) {
         double[] gaps = new double[watches.size()];
-        double[][] slopes = new double[gaps.length][links.size()];
+        double[][] slopes = new double[gaps.length][links.size() + pressed.size()];
         Map<Set<String>, Balance> balances = new HashMap<>();
         for (Pressed press : presses) {
             Balance balance =
                     balances.computeIfAbsent(press.away(), away -> Balance.of(with(mechanism(away), errorsMm)));
-            Equilibrium at = balance.under(List.of(Action.press(keywork.keys().get(press.key()), times)));
-            for (Spot spot : press.spots()) {
-                double[] of = spot.cup() >= 0 ? at.cups().gap() : at.links().gap();
-                gaps[spot.watch()] = PER_METRE * of[Math.max(spot.cup(), spot.link())];
-            }
+            int finger = pressed.indexOf(press.key());
+            Equilibrium at = pressed(balance, press, fingers[finger]);
+            press.spots().forEach(spot -> gaps[spot.watch()] = gapMm(at, spot));
             if (sloping) {
                 slope(press, balance.slopes(at), slopes);
+                Equilibrium harder = pressed(balance, press, fingers[finger] + HARDER);
+                press.spots()
+                        .forEach(spot -> slopes[spot.watch()][links.size() + finger] =
+                                (gapMm(harder, spot) - gapMm(at, spot)) / HARDER);
             }
         }
         return new Gaps(gaps, slopes);
+    }
+
+    private Equilibrium pressed(Balance balance, Pressed press, double times) {
+        return balance.under(List.of(Action.press(keywork.keys().get(press.key()), times)));
+    }
+
+    private static double gapMm(Equilibrium at, Spot spot) {
+        double[] of = spot.cup() >= 0 ? at.cups().gap() : at.links().gap();
+        return PER_METRE * of[Math.max(spot.cup(), spot.link())];
     }
 
     private void slope(Pressed press, GapSlopes slopes, double[][] into) {
@@ -173,7 +206,7 @@ final class GapModel {
 
     private Mechanism with(Mechanism mechanism, double[] errorsMm) {
         Map<String, Double> thicknesses = new HashMap<>();
-        for (int i = 0; i < errorsMm.length; i++) {
+        for (int i = 0; i < links.size(); i++) {
             thicknesses.put(links.get(i), (aimedMm[i] + errorsMm[i]) / PER_METRE);
         }
         return mechanism.withLinkThicknesses(thicknesses);

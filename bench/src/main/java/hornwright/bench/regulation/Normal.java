@@ -27,7 +27,8 @@ final class Normal {
         root = root(matrix);
     }
 
-    private static double[][] root(double[][] matrix) {
+    /** The lower triangle whose square is this matrix. */
+    static double[][] root(double[][] matrix) {
         int size = matrix.length;
         double[][] root = new double[size][size];
         for (int i = 0; i < size; i++) {
@@ -63,14 +64,14 @@ final class Normal {
         return x;
     }
 
-    /** The inverse of the matrix. */
-    double[][] covariance() {
-        double[][] columns = new double[size][];
+    /** The inverse of the matrix: with damping 0 the covariance of the contacts' errors. */
+    double[][] inverse() {
+        double[][] inverse = new double[size][];
         for (int i = 0; i < size; i++) {
             double[] unit = new double[size];
             unit[i] = 1;
-            columns[i] = solve(unit);
+            inverse[i] = solve(unit);
         }
-        return columns;
+        return inverse;
     }
 }

@@ -2,29 +2,27 @@ package hornwright.bench.regulation;
 
 import hornwright.bench.action.Action;
 import hornwright.bench.regulation.Correction.Work;
+import hornwright.bench.regulation.RegulationPlan.Counted;
 import hornwright.bench.regulation.RegulationPlan.Expected;
-import hornwright.bench.rules.Rule;
 import hornwright.bench.rules.ShopRules;
 import hornwright.engines.linkage.BenchOrder;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.stream.IntStream;
 
 /**
  * From feeler readings to what to add or take at every contact, all at once.
  *
- * <p>The contacts' errors are fitted to the readings in the elastic model of the whole action, key twist included. Large
- * errors are taken out whole, which leaves each contact in the middle of what its pads forgive. A contact too thick by less
- * than one pull of the sanding strip is either left or overdone by that one pull, whichever leaves the smaller gaps.
+ * <p>The contacts' errors are fitted to the readings in the elastic model of the whole action, key twist included. What is
+ * done is chosen so that after one round all named gaps are most likely shut: see {@link Choice}.
  */
 public final class Regulation {
     /** A contact the readings narrow down to no less than this share of what was held possible is not told by them. */
     private static final double TOLD = 0.5;
-
-    /** Worth of leaving a contact alone, against square millimetres of open gap. */
-    private static final double TROUBLE = 1e-6;
 
     private final ShopRules rules;
     private final GapModel felt;
@@ -48,55 +46,73 @@ public final class Regulation {
         return GapModel.of(action).links();
     }
 
+    /** Every spot where a feeler tells of a contact, in the order of the keywork. */
+    public List<Watch> spots() {
+        return felt.watches();
+    }
+
+    /** Gaps under the cups were the contacts wrong by these amounts, mm; the engine run once more. */
+    public List<Expected> rerun(Map<String, Double> errorsMm) {
+        double[] errors = judged.links().stream()
+                .mapToDouble(link -> errorsMm.getOrDefault(link, 0.0))
+                .toArray();
+        double[] gaps = judged.gapsMm(errors, times());
+        return IntStream.range(0, gaps.length)
+                .mapToObj(i -> new Expected(judged.watches().get(i), gaps[i], 0))
+                .toList();
+    }
+
     /** The plan these readings lead to. Contacts none of them tells of are listed and left. */
     public RegulationPlan plan(List<Feeler> readings) {
         Fit fit = fit(readings);
-        double[] change = chosen(fit);
-        GapModel.Gaps after = judged.gaps(left(fit, change), times());
-        double[] gaps = after.mm();
+        double[] ownU = ownU(fit, readings);
+        double[] change = Choice.of(doubt(fit, ownU, rules.value("regulation.feel-times")), rules);
+        double[] gaps = judged.gapsMm(fit.left(change), times());
+        double[] gapUs = doubt(fit, ownU, times()).gapUMm(change);
         List<Correction> corrections = new ArrayList<>();
         for (int i = 0; i < change.length; i++) {
             corrections.add(new Correction(
                     judged.links().get(i),
                     fit.errorsMm()[i],
-                    fit.uMm()[i],
+                    fit.uMm(i),
                     change[i],
-                    work(fit, i, change, gaps),
+                    work(change[i]),
+                    Arrays.stream(fit.gain()[i]).boxed().toList(),
                     told(fit, i)));
         }
         corrections.sort(Comparator.comparingInt(correction -> order.indexOf(correction.link())));
         List<Expected> expected = new ArrayList<>();
-        double[] gives = judged.givesMm(left(fit, change), times(), rules.value("regulation.give-share"));
         for (int i = 0; i < gaps.length; i++) {
-            double u = Math.hypot(gives[i], uncertainty(fit, change, after.slopes()[i]));
-            expected.add(new Expected(judged.watches().get(i), gaps[i], u));
+            expected.add(new Expected(judged.watches().get(i), gaps[i], gapUs[i]));
         }
-        return new RegulationPlan(corrections, expected);
+        List<Counted> counted = IntStream.range(0, readings.size())
+                .mapToObj(r -> new Counted(readings.get(r), fit.countedU()[r]))
+                .toList();
+        return new RegulationPlan(counted, corrections, expected);
     }
 
-    /** Contacts the readings do not tell apart are sure of each other though not of themselves: they go in as a whole. */
-    private double uncertainty(Fit fit, double[] change, double[] slopes) {
-        double cut = rules.value("regulation.cut-u_mm");
-        double sum = 0;
-        for (int i = 0; i < slopes.length; i++) {
-            double worked = change[i] == 0 ? 0 : cut;
-            sum += slopes[i] * slopes[i] * worked * worked;
-            for (int k = 0; k < slopes.length; k++) {
-                sum += slopes[i] * slopes[k] * fit.covariance()[i][k];
+    private double[] ownU(Fit fit, List<Feeler> readings) {
+        double[] own = new double[judged.watches().size()];
+        Arrays.fill(own, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < own.length; i++) {
+            Watch watch = judged.watches().get(i);
+            for (int r = 0; r < readings.size(); r++) {
+                if (readings.get(r).isAt(watch)) {
+                    own[i] = Math.min(own[i], fit.countedU()[r]);
+                }
             }
         }
-        return Math.sqrt(sum);
+        return own;
     }
 
     private boolean told(Fit fit, int link) {
-        return fit.uMm()[link] < TOLD * rules.value("regulation.wrong_mm");
+        return fit.uMm(link) < TOLD * rules.value("regulation.wrong_mm");
     }
 
     private Fit fit(List<Feeler> readings) {
         List<Watch> watches = readings.stream()
                 .map(reading -> felt.watches().stream()
-                        .filter(watch -> watch.press().equals(reading.press())
-                                && watch.at().equals(reading.at()))
+                        .filter(reading::isAt)
                         .findFirst()
                         .orElseThrow(() -> new NoSuchElementException(
                                 "with " + reading.press() + " pressed nothing is felt at " + reading.at())))
@@ -105,86 +121,31 @@ public final class Regulation {
                 felt.watching(watches),
                 readings,
                 rules.value("regulation.wrong_mm"),
-                rules.value("regulation.feel-times"),
-                share());
+                new Fit.Finger(
+                        rules.value("regulation.feel-times"),
+                        rules.get("regulation.feel-times").u()),
+                rules.value("regulation.give-share"));
     }
 
-    /** Finger and give together: by which share the force of the readings may be off. */
-    private double share() {
-        Rule feel = rules.get("regulation.feel-times");
-        return Math.hypot(feel.u() / feel.value(), rules.value("regulation.give-share"));
+    /** What is done is chosen for a finger as light as that of the readings; what is left is told as regulation is judged. */
+    private Doubt doubt(Fit fit, double[] ownU, double times) {
+        return new Doubt(
+                judged, fit, ownU, times, rules.value("regulation.give-share"), rules.value("regulation.cut-u_mm"));
     }
 
     private double times() {
         return rules.value("regulation.force-times");
     }
 
-    private static double[] left(Fit fit, double[] change) {
-        double[] left = fit.errorsMm().clone();
-        for (int i = 0; i < left.length; i++) {
-            left[i] += change[i];
-        }
-        return left;
-    }
-
-    /**
-     * Large errors whole; a small one by whichever of nothing and the least that can be done leaves less open, one contact
-     * after another. The least is one pull where it is too thick, all of it where it is too thin: that piece is new anyway.
-     */
-    private double[] chosen(Fit fit) {
+    /** Less than one pull can neither be sanded off nor, as a sliver, be laid on: a screw or a new piece. */
+    private Work work(double change) {
         double pull = rules.value("foot.pull_mm");
-        double[] change = new double[fit.errorsMm().length];
-        List<Integer> small = new ArrayList<>();
-        for (int i = 0; i < change.length; i++) {
-            double error = fit.errorsMm()[i];
-            if (Math.abs(error) >= pull) {
-                change[i] = -error;
-            } else {
-                small.add(i);
-            }
-        }
-        double least = cost(fit, change);
-        boolean better = true;
-        while (better) {
-            better = false;
-            for (int i : small) {
-                double[] other = change.clone();
-                other[i] = change[i] != 0 ? 0 : fit.errorsMm()[i] > 0 ? -pull : -fit.errorsMm()[i];
-                double cost = cost(fit, other);
-                if (cost < least) {
-                    change = other;
-                    least = cost;
-                    better = true;
-                }
-            }
-        }
-        return change;
-    }
-
-    private double cost(Fit fit, double[] change) {
-        double open = Arrays.stream(judged.gapsMm(left(fit, change), times()))
-                .map(gap -> Math.max(0, gap) * Math.max(0, gap))
-                .sum();
-        return open + TROUBLE * Arrays.stream(change).filter(one -> one != 0).count();
-    }
-
-    private Work work(Fit fit, int link, double[] change, double[] gaps) {
-        if (change[link] != 0) {
-            return change[link] < 0 ? Work.TAKE : Work.ADD;
-        }
-        double closed = rules.value("regulation.closed_mm");
-        double worst = Arrays.stream(gaps).max().orElse(0);
-        if (worst <= closed) {
+        if (change == 0) {
             return Work.LEAVE;
         }
-        double[] exact = change.clone();
-        exact[link] = -fit.errorsMm()[link];
-        double[] then = judged.gapsMm(left(fit, exact), times());
-        for (int i = 0; i < gaps.length; i++) {
-            if (gaps[i] > closed && then[i] < gaps[i] - closed / 4) {
-                return Work.SCREW;
-            }
+        if (change < 0) {
+            return change <= -pull ? Work.TAKE : Work.SCREW;
         }
-        return Work.LEAVE;
+        return Work.ADD;
     }
 }

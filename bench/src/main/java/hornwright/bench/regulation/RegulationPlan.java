@@ -5,14 +5,22 @@ import java.util.List;
 /**
  * All contacts put right at once.
  *
+ * @param readings it rests on, in their order
  * @param corrections in the order in which the bench sets links: what a key drives before what drives it
  * @param expected gaps that should be left, pressed as hard as regulation is judged
  */
-public record RegulationPlan(List<Correction> corrections, List<Expected> expected) {
+public record RegulationPlan(List<Counted> readings, List<Correction> corrections, List<Expected> expected) {
     public RegulationPlan {
+        readings = List.copyOf(readings);
         corrections = List.copyOf(corrections);
         expected = List.copyOf(expected);
     }
+
+    /**
+     * A reading and the uncertainty it was counted with: where no leaf went in, how deep the pad is pressed in is hardly
+     * known.
+     */
+    public record Counted(Feeler feeler, double uMm) {}
 
     /**
      * A watched cup and the gap expected there; negative: pressed in.

@@ -4,8 +4,10 @@ import hornwright.bench.horn.ClosingSet;
 import hornwright.bench.horn.Hold;
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Link;
 import hornwright.bench.horn.Rest;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -19,6 +21,30 @@ import java.util.Set;
 public record Watch(String press, String at, Set<String> away) {
     public Watch {
         away = Set.copyOf(away);
+    }
+
+    /** What is pressed, as the point of a reading says it. */
+    public String point() {
+        return "pressing " + press;
+    }
+
+    /**
+     * Ids of the keys and links the finger works through: a change at one of them changes the gap. All branches count, since
+     * one that lands first holds the others open.
+     */
+    public static Set<String> ways(Keywork keywork, String press) {
+        Set<String> ways = new HashSet<>(Set.of(press));
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (Link link : keywork.links()) {
+                if (link.kind().sense() > 0 && ways.contains(link.driver())) {
+                    ways.add(link.id());
+                    grew |= ways.add(link.follower());
+                }
+            }
+        }
+        return ways;
     }
 
     /** Every cup that must be shut while a key is pressed: those keys close and those they hold shut. */

@@ -132,6 +132,7 @@ final class ShippedRules {
             u.wedge_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of a wedge gauge at the front edge | bench judgement
             u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
             u.thickness-gauge_mm | 0.01 | 0 | mm | 0.001 | 1 | one standard uncertainty of a thickness gauge or dial on cork, felt or a pad | bench judgement
+            u.thin-leaf_mm | 0.01 | 0 | mm | 0.001 | 2 | one standard uncertainty of a thin leaf under a cup, by its drag | bench judgement
             u.other_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of any other instrument | bench judgement
             u.force-gauge_N | 0.08 | 0 | N | 0.001 | 1 | one standard uncertainty of a force gauge at a touch | bench judgement
             material.natural-cork.modulus_MPa | 15 | 6 | MPa | 0.1 | 200 | natural cork: pressure at full strain in pressure = this x strain^exponent; Gibson, Easterling and Ashby, The structure and mechanics of cork, 1981 | from memory

@@ -18,6 +18,7 @@ public sealed interface Decision {
             case PadThickness thickness -> thickness.thicknessMm() + " mm";
             case HandedOver handed ->
                 "from edit %d, to be looked at again on %s".formatted(handed.edit(), handed.recheck());
+            case Contact contact -> contact.words();
         };
     }
 
@@ -29,6 +30,7 @@ public sealed interface Decision {
             case Height height -> "height." + height.cup();
             case PadThickness thickness -> "pad-thickness." + thickness.cup();
             case HandedOver handed -> "hand-over";
+            case Contact contact -> "contact." + contact.link();
         };
     }
 
@@ -41,6 +43,14 @@ public sealed interface Decision {
 
     /** How high a cup shall stand open, at the front edge of its hole. */
     record Height(String cup, double frontMm, String why) implements Decision {}
+
+    /** How much is added to what lies in a contact, or taken off where it is below zero. */
+    record Contact(String link, double changeMm, String why) implements Decision {
+        /** "take 0.08 mm", to the hundredth a gauge shows. */
+        public String words() {
+            return (changeMm < 0 ? "take %.2f mm" : "add %.2f mm").formatted(Math.abs(changeMm));
+        }
+    }
 
     /** Which stocked pad thickness a cup shall get. */
     record PadThickness(String cup, double thicknessMm, String why) implements Decision {}

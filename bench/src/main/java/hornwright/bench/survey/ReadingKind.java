@@ -36,6 +36,10 @@ public enum ReadingKind implements Word {
     PIN("pin", Subject.HORN, Observed.Pin.class, null, "eye", 30),
     CLOCK_STARTED("clock started", Subject.HORN, Observed.Says.class, null, "clock", 1),
     TIME_SPENT("time spent", Subject.HORN, Observed.Amount.class, Unit.MINUTE, "clock", 1),
+    /** Its point says which key was pressed; 0 where no leaf went in. */
+    LINKED_GAP("gap under a linked cup", Subject.CUP, Observed.Amount.class, Unit.MILLIMETRE, "thin leaf", 15),
+    /** In a contact that holds a sprung cup shut; its point says which key was pressed. */
+    CONTACT_GAP("gap in a contact", Subject.LINK, Observed.Amount.class, Unit.MILLIMETRE, "thin leaf", 15),
     LEAK("leak", Subject.HORN, Observed.Amount.class, Unit.MILLILITRES_PER_SECOND, "leak gauge", 60),
     TUNING("tuning", Subject.HORN, Observed.Amount.class, Unit.CENTS, "tuner", 10),
     STAMP("stamped number", Subject.HORN, Observed.Says.class, null, "eye", 10),

@@ -7,17 +7,18 @@ import hornwright.bench.survey.Treatment;
 import hornwright.desk.json.Bound;
 import hornwright.desk.json.Fields;
 
-/** What a person settled: a use, a treatment, a height or a pad thickness. */
+/** What a person settled: a use, a treatment, a height, a pad thickness or what is done at a contact. */
 final class DecisionJson {
     private DecisionJson() {}
 
     static Decision read(Fields f, Known known) {
         String why = f.text("why", "the owner wants it so");
-        return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm")) {
+        return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm", "change_mm")) {
             case "treatment" -> treat(f, known, why);
             case "front_mm" -> new Decision.Height(cup(f, known), f.number("front_mm", Bound.POSITIVE, "8.0"), why);
             case "thickness_mm" ->
                 new Decision.PadThickness(cup(f, known), f.number("thickness_mm", Bound.POSITIVE, "4.3"), why);
+            case "change_mm" -> new Decision.Contact(link(f, known), f.number("change_mm", Bound.ANY, "-0.08"), why);
             default -> new Decision.Use(f.choice("use", Spoken.of(AgreedUse.values(), AgreedUse::word)), why);
         };
     }
@@ -30,6 +31,12 @@ final class DecisionJson {
                 f.choice("treatment", Spoken.of(Treatment.values(), Treatment::word)),
                 f.textIfAny("material", "natural cork"),
                 why);
+    }
+
+    private static String link(Fields f, Known known) {
+        String link = f.text("link", "link.d-to-f-sharp");
+        known.check(f, "link", link, Subject.LINK);
+        return link;
     }
 
     private static String cup(Fields f, Known known) {

@@ -33,6 +33,8 @@ public final class Readings {
             ReadingKind.NECK,
             ReadingKind.CLEARANCE,
             ReadingKind.LOST_MOTION,
+            ReadingKind.LINKED_GAP,
+            ReadingKind.CONTACT_GAP,
             ReadingKind.LEAK);
 
     private Readings() {}

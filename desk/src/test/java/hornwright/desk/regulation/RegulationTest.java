@@ -25,6 +25,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RegulationTest {
     private static final Keywork ALTO = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+    private static final Keywork TENOR =
+            KeyworkFile.shipped("tarrant-loe-tenor").orElseThrow();
     private static final ShopRules RULES = ShopRules.shipped();
 
     private static RegulationPlan plan(Keywork keywork, List<Feeler> readings) {
@@ -92,16 +94,16 @@ class RegulationTest {
         assertThat(at(plan, "link.d-to-f-sharp").work()).isEqualTo(Work.LEAVE);
     }
 
-    /** With a coarse strip a contact half a pull too thick can neither be left nor sanded right. */
+    /** With a coarse strip a contact half a pull too thick can neither be left nor sanded right; a screw does it whole. */
     @Test
-    void less_than_a_pull_that_shows_is_left_to_a_screw() {
+    void less_than_a_pull_that_shows_is_left_to_a_screw_or_a_new_piece() {
         ShopRules coarse = RULES.with("foot.pull_mm", 0.12);
         VirtualBench bench = VirtualBench.asBuilt(ALTO).wrongBy("link.b-to-c-vent", 0.059);
         RegulationPlan plan = Regulation.of(Action.asBuilt(ALTO), coarse).plan(bench.felt(0, 0, new Random(0)));
         Correction correction = at(plan, "link.b-to-c-vent");
         assertThat(correction.work()).isEqualTo(Work.SCREW);
-        assertThat(correction.changeMm()).isZero();
-        assertThat(plan.worstMm()).isGreaterThan(0.02);
+        assertThat(correction.changeMm()).isCloseTo(-0.059, within(0.015));
+        assertThat(plan.worstMm()).isLessThan(0.02);
     }
 
     @Test
@@ -140,16 +142,25 @@ class RegulationTest {
                 .allSatisfy(gap -> assertThat(gap.uMm()).isGreaterThan(0.003));
     }
 
-    private static double share(Keywork keywork, int stacks, double cut, int seed) {
+    /** Feelers ± 0.01 as one standard deviation, the finger ± 10 %, one round with cutting error; judged at some force. */
+    private static double share(Keywork keywork, int stacks, double cut, double times, int seed) {
+        return share(keywork, stacks, 0.01, cut, times, seed);
+    }
+
+    private static double share(Keywork keywork, int stacks, double feeler, double cut, double times, int seed) {
         Random random = new Random(seed);
         Regulation regulation = Regulation.of(Action.asBuilt(keywork), RULES);
         int shut = 0;
         for (int i = 0; i < stacks; i++) {
             VirtualBench wrong = VirtualBench.asBuilt(keywork).withWrong(12, 0.12, random);
-            RegulationPlan plan = regulation.plan(wrong.felt(0.01, 0.1, random));
-            shut += wrong.worked(plan, cut, random).worstMm(2) <= 0.02 ? 1 : 0;
+            RegulationPlan plan = regulation.plan(wrong.felt(feeler, 0.1, random));
+            shut += wrong.worked(plan, cut, random).worstMm(times) <= 0.02 ? 1 : 0;
         }
         return shut / (double) stacks;
+    }
+
+    private static double usualHand() {
+        return RULES.value("regulation.cut-u_mm");
     }
 
     @Test
@@ -160,19 +171,34 @@ class RegulationTest {
             before += VirtualBench.asBuilt(ALTO).withWrong(12, 0.12, random).worstMm(2) <= 0.02 ? 1 : 0;
         }
         assertThat(before).as("horns of 40 that were shut before").isZero();
-        assertThat(share(ALTO, 40, RULES.value("regulation.cut-u_mm"), 3)).isGreaterThan(0.8);
+        assertThat(share(ALTO, 20, usualHand(), 2, 3)).isGreaterThan(0.8);
     }
 
     @Test
     @Tag("slow")
     void of_five_hundred_horns_with_twelve_wrong_contacts_nine_in_ten_are_shut_by_one_round() {
-        assertThat(share(ALTO, 500, RULES.value("regulation.cut-u_mm"), 11)).isGreaterThanOrEqualTo(0.9);
+        assertThat(share(ALTO, 500, usualHand(), 2, 11)).isGreaterThanOrEqualTo(0.9);
+    }
+
+    /** ± 0.01 as every ± of this program means it: two standard uncertainties. */
+    @Test
+    @Tag("slow")
+    void of_tenors_nine_in_ten_where_the_hundredth_of_the_feeler_is_two_uncertainties() {
+        assertThat(share(TENOR, 300, 0.005, usualHand(), 2, 11)).isGreaterThanOrEqualTo(0.9);
     }
 
     /** What docs/method/regulation.md says of a coarser hand; if this changes, so must the page. */
     @Test
     @Tag("slow")
-    void cut_to_a_hundredth_only_two_horns_in_three_are_shut_by_one_round() {
-        assertThat(share(ALTO, 200, 0.01, 12)).isBetween(0.58, 0.8);
+    void cut_to_a_hundredth_four_horns_in_five_are_shut_by_one_round() {
+        assertThat(share(ALTO, 200, 0.01, 2, 12)).isBetween(0.74, 0.92);
+    }
+
+    /** The same of the light force at which the feelers were read: nine in ten are not reached there. */
+    @Test
+    @Tag("slow")
+    void under_the_light_finger_of_the_readings_three_in_four_are() {
+        assertThat(share(ALTO, 200, usualHand(), RULES.value("regulation.feel-times"), 13))
+                .isBetween(0.62, 0.84);
     }
 }

@@ -244,6 +244,25 @@ abstract class ShopContract {
     }
 
     @Test
+    void what_is_settled_at_contacts_is_work_until_it_is_done_and_each_can_be_taken_back() {
+        String job = openJob();
+        List<Decision.Contact> both = List.of(
+                new Decision.Contact("link.d-to-f-sharp", -0.08, "leaf"),
+                new Decision.Contact("link.a-to-bis", 0.12, "leaf"));
+        Form accept = once(1);
+        new Regulate(shop).accept(job, accept, both);
+        new Regulate(shop).accept(job, accept, both);
+        assertThat(shop.jobNow(job).decisions().values()).containsExactlyElementsOf(both);
+        assertThat(new Undo(shop).undoOfJob(job, once(3), 3)).isInstanceOf(Saved.Kept.class);
+        assertThat(shop.jobNow(job).decisions().values()).containsExactly(both.getFirst());
+        new Regulate(shop).done(job, once(4), both.getFirst());
+        assertThat(shop.jobNow(job).decisions()).isEmpty();
+        assertThat(shop.jobNow(job).work())
+                .extracting(done -> done.kind().word() + " " + done.of())
+                .containsExactly("link changed link.d-to-f-sharp", "signed off regulate.d-to-f-sharp");
+    }
+
+    @Test
     void an_undo_sent_twice_undoes_once() {
         String job = openJob();
         new WriteNote(shop).write(job, once(1), "job", "pads hard");

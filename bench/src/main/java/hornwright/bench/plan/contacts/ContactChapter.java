@@ -18,6 +18,7 @@ import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.plan.treatment.PlaceTreatment;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
+import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ public final class ContactChapter {
      *
      * @param treatments by place
      * @param readings of material thickness, link space and hole diameter that still count
+     * @param decided what is added or taken at links
      * @param sizedElsewhere places whose thickness follows from a height
      */
     public record Question(
@@ -40,6 +42,7 @@ public final class ContactChapter {
             Map<String, PlaceTreatment> treatments,
             List<Reading> readings,
             Set<String> sizedElsewhere,
+            List<Decision.Contact> decided,
             Stock stock,
             ShopRules rules) {}
 
@@ -92,6 +95,7 @@ public final class ContactChapter {
     private void link(Place place, Map<NumberName, PlannedNumber> sizes) {
         Optional<PlannedNumber> space = space(place);
         space.ifPresent(number -> sizes.put(NumberName.THICKNESS, number));
+        decided(place).ifPresent(change -> sizes.put(NumberName.CHANGE, change));
         if (renewed(place) && place.asBuilt().thicknessMm() > 0) {
             PlannedNumber expected = space.orElseGet(
                     () -> pattern("thickness " + place.id(), place.asBuilt().thicknessMm(), "foot.from-pattern_mm"));
@@ -101,6 +105,18 @@ public final class ContactChapter {
                     .flatMap(material -> cuts.sheet(material, full.value()))
                     .ifPresent(sheet -> sizes.put(NumberName.SHEET, sheet));
         }
+    }
+
+    /** What was settled to add or take here, as exactly as the hand cuts. */
+    private Optional<PlannedNumber> decided(Place place) {
+        return ask.decided().stream()
+                .filter(contact -> contact.link().equals(place.belongsTo().id()))
+                .map(contact -> reasons.leaf(
+                        new Because.Decided("decided " + contact.about(), contact.words() + ": " + contact.why()),
+                        contact.changeMm(),
+                        "mm",
+                        ask.rules().value("regulation.cut-u_mm")))
+                .findFirst();
     }
 
     private Optional<PlannedNumber> space(Place place) {

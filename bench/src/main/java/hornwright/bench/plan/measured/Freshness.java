@@ -79,9 +79,7 @@ final class Freshness {
     Optional<String> whyStale(Reading reading) {
         for (Stage stage : Stage.values()) {
             boolean between = stage.compareTo(reading.stage()) > 0 && stage.compareTo(now) <= 0;
-            if (between
-                    && BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class))
-                            .contains(reading.kind())) {
+            if (between && voids(stage, reading.kind())) {
                 return Optional.of("taken at " + reading.stage().word() + "; since then: " + stage.word());
             }
         }
@@ -91,9 +89,22 @@ final class Freshness {
                 .map(work -> "since then on " + work.of() + ": " + work.kind().word());
     }
 
+    private static boolean voids(Stage stage, ReadingKind kind) {
+        return LinkedFreshness.isLinked(kind)
+                ? LinkedFreshness.isVoidedBy(stage)
+                : BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class))
+                        .contains(kind);
+    }
+
     private boolean voids(WorkDone work, Reading reading) {
-        return later(work.when(), reading.when())
-                && BY_WORK.getOrDefault(work.kind(), EnumSet.noneOf(ReadingKind.class))
+        if (!later(work.when(), reading.when())) {
+            return false;
+        }
+        if (LinkedFreshness.isLinked(reading.kind())) {
+            return LinkedFreshness.isVoidedBy(work.kind())
+                    && LinkedFreshness.ways(keywork, reading).anyMatch(touched(work)::contains);
+        }
+        return BY_WORK.getOrDefault(work.kind(), EnumSet.noneOf(ReadingKind.class))
                         .contains(reading.kind())
                 && touched(work).contains(reading.of());
     }
@@ -106,7 +117,8 @@ final class Freshness {
     /** The ids a piece of work bears on: the cup with its hole and key, the links of that key, or the contact itself. */
     private Set<String> touched(WorkDone work) {
         String bare = work.of().replaceFirst("^(cup|foot|guard|bumper)\\.", "");
-        Set<String> ids = new HashSet<>(List.of(work.of(), bare, "cup." + bare, "foot." + bare, "guard." + bare));
+        Set<String> ids =
+                new HashSet<>(List.of(work.of(), bare, "cup." + bare, "link." + bare, "foot." + bare, "guard." + bare));
         for (Cup cup : keywork.cups()) {
             if (cup.hole().equals(bare) || cup.key().equals(bare)) {
                 ids.addAll(List.of(cup.id(), cup.hole(), cup.key(), "pad." + cup.hole()));

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The pieces of cork, felt and tubing to cut, in the order of the keywork, and the sheets the shelf lacks for them. */
 public final class CutList {
@@ -44,7 +45,7 @@ public final class CutList {
     public List<CutLine> lines(Map<String, Map<NumberName, PlannedNumber>> numbers) {
         return keywork.places().stream()
                 .filter(place -> method(place.kind()) != null)
-                .filter(place -> treatment(place).mayNeedNew())
+                .filter(place -> treatment(place).mayNeedNew() || change(place, numbers) != null)
                 .map(place -> line(place, numbers.getOrDefault(place.id(), Map.of())))
                 .toList();
     }
@@ -58,7 +59,26 @@ public final class CutList {
                 numbers.get(NumberName.CUT_FULL),
                 numbers.get(NumberName.SHEET),
                 numbers.get(NumberName.THICKNESS),
-                Objects.requireNonNull(method(place.kind())));
+                settled(numbers.get(NumberName.CHANGE), Objects.requireNonNull(method(place.kind())), place.kind()));
+    }
+
+    /** A link whose change was settled says so instead of the usual way. */
+    private static String settled(@Nullable PlannedNumber change, String usual, PlaceKind kind) {
+        if (change == null || kind != PlaceKind.LINK) {
+            return usual;
+        }
+        return String.format(
+                Locale.ROOT,
+                change.value() < 0
+                        ? "take %.2f off what lies there; check by the gauge"
+                        : "add %.2f to what lies there: a new piece, or line it; check by the gauge",
+                Math.abs(change.value()));
+    }
+
+    private static @Nullable PlannedNumber change(Place place, Map<String, Map<NumberName, PlannedNumber>> numbers) {
+        return place.kind() == PlaceKind.LINK
+                ? numbers.getOrDefault(place.id(), Map.of()).get(NumberName.CHANGE)
+                : null;
     }
 
     private PlaceTreatment treatment(Place place) {
@@ -66,7 +86,7 @@ public final class CutList {
     }
 
     /** How a piece of this kind comes to its end; null for places that carry no cut piece. */
-    private static @org.jspecify.annotations.Nullable String method(PlaceKind kind) {
+    private static @Nullable String method(PlaceKind kind) {
         return switch (kind) {
             case FOOT, GUARD, BUMPER, UPPER_STOP -> "cut full, sand down to the height";
             case LINK -> "cut full, sand until both close together";
