@@ -237,6 +237,21 @@ if (stage) {
   if (!places.some(place => place.getAttribute("tabindex") === "0")) places[0]?.setAttribute("tabindex", "0");
 }
 
+// ---- body pins: the drawing is touched where the damage is ----
+document.querySelector(".pinning svg")?.addEventListener("click", event => {
+  const svg = event.currentTarget, form = document.querySelector(".new-pin");
+  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
+  form.elements.x.value = at.x.toFixed(1);
+  form.elements.y.value = at.y.toFixed(1);
+  svg.querySelector(".pin.new")?.remove();
+  const pin = document.createElementNS("http://www.w3.org/2000/svg", "path");
+  pin.setAttribute("class", "pin new");
+  pin.setAttribute("d", `M${at.x} ${at.y}l-7 -18a10 10 0 1 1 14 0z`);
+  svg.append(pin);
+  document.getElementById("pin-spot").textContent = "The pin stands where you touched.";
+  form.elements.size.focus({ preventScroll: true });
+});
+
 // ---- the survey: a tap on a material paints at once; the keyboard chooses first and paints with Enter ----
 document.querySelector(".survey")?.addEventListener("click", event => {
   if (event.detail > 0 && event.target.matches(".palette input")) event.target.form.requestSubmit();

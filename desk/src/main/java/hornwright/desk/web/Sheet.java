@@ -23,6 +23,9 @@ enum Sheet {
     OCTAVE(Bay.MEASURE, "octave", "Octave and table"),
     NECK(Bay.MEASURE, "neck", "Neck"),
     LEAKS(Bay.MEASURE, "leaks", "Leaks"),
+    BODY(Bay.SURVEY, "body", "Body"),
+    FINISH(Bay.SURVEY, "finish", "Finish and stamps"),
+    ADHESIVES(Bay.SURVEY, "adhesives", "Adhesives"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
     CLOSING(Bay.PLAN, "closing", "Closing"),

@@ -44,6 +44,7 @@ public final class Site {
                 new WitnessPages(desk)::routes,
                 new WorkPages(desk)::routes,
                 new SheetPages(desk)::routes,
+                new BodyPages(desk)::routes,
                 new HandOverPages(desk)::routes,
                 new SoundPages(desk)::routes,
                 new LeakPages(desk)::routes,

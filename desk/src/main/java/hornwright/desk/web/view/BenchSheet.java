@@ -1,13 +1,18 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.adhesive.AdhesiveSheet;
+import hornwright.bench.adhesive.RoomRules;
+import hornwright.bench.body.FinishSheet;
 import hornwright.bench.fit.FitSheet;
 import hornwright.bench.neck.NeckSheet;
 import hornwright.bench.octave.OctaveSheet;
 import hornwright.bench.plan.Becauses;
 import hornwright.bench.rim.RimSheet;
+import hornwright.bench.seal.LeakSites;
 import hornwright.bench.seal.SealSheet;
 import hornwright.bench.sheet.SheetAnswer;
 import hornwright.bench.sheet.SheetAsked;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -42,7 +47,17 @@ public enum BenchSheet {
             "leaks",
             "Leaks",
             "Every spot where air can get out, each tried in its own way. A total hides where, so it never passes a horn.",
-            SealSheet::of);
+            SealSheet::of),
+    FINISH(
+            "finish",
+            "Finish and stamps",
+            "Where to look for a later finish, and the numbers that prove a mixed horn. Signs are counted, nothing is proved.",
+            FinishSheet::of),
+    ADHESIVES(
+            "adhesives",
+            "Adhesives",
+            "What holds pads, corks and felts, group by group, and how it comes off this finish without harm to what stays.",
+            AdhesiveSheet::of);
 
     private final String word;
     private final String title;
@@ -66,6 +81,15 @@ public enum BenchSheet {
 
     public String lead() {
         return lead;
+    }
+
+    /** What holds for the whole sheet; empty when its lines say it all. */
+    public List<String> notes() {
+        return switch (this) {
+            case ADHESIVES -> RoomRules.all();
+            case LEAKS -> LeakSites.cautions();
+            case FIT, HOLES, OCTAVE, NECK, FINISH -> List.of();
+        };
     }
 
     public SheetAnswer answer(SheetAsked asked) {

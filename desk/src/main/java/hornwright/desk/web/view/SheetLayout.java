@@ -1,11 +1,16 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.adhesive.AdhesiveSheet;
+import hornwright.bench.body.FinishSheet;
+import hornwright.bench.body.FinishSign;
+import hornwright.bench.care.AdhesiveRemoval;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.RimKind;
 import hornwright.bench.horn.ToneHole;
+import hornwright.bench.horn.Word;
 import hornwright.bench.plan.measured.HingePlay;
 import hornwright.bench.rim.RimSheet;
 import hornwright.bench.seal.LeakSheet;
@@ -57,6 +62,8 @@ final class SheetLayout {
         return switch (sheet) {
             case FIT -> fit();
             case HOLES -> holes();
+            case FINISH -> finish();
+            case ADHESIVES -> adhesives();
             case NECK -> NeckLayout.sections();
             case LEAKS -> leaks();
             case OCTAVE -> new OctaveLayout(bench).sections();
@@ -151,6 +158,77 @@ final class SheetLayout {
             }
         }
         return sections;
+    }
+
+    private static List<Section> finish() {
+        List<Line> signs = Stream.of(FinishSign.values())
+                .map(sign -> new Line(
+                        sign.name(),
+                        OnBench.capital(sign.point()),
+                        "",
+                        List.of(Field.chosen(
+                                ReadingKind.FINISH_SIGN,
+                                FinishSign.SUBJECT,
+                                sign.point(),
+                                "Seen",
+                                sign.words().toArray(String[]::new))),
+                        List.of()))
+                .toList();
+        List<Line> stamps = FinishSheet.STAMPED.stream()
+                .map(part -> new Line(
+                        part,
+                        OnBench.capital(part),
+                        "",
+                        List.of(Field.typed(ReadingKind.STAMP, part, "", "Stamped")),
+                        List.of()))
+                .toList();
+        return List.of(
+                new Section("Signs of a later finish", "", signs),
+                new Section("Assembly numbers", "As they stand on the metal.", stamps));
+    }
+
+    private List<Section> adhesives() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section(
+                "Finish of the keys",
+                "",
+                List.of(new Line(
+                        AdhesiveSheet.FINISH,
+                        "Keys",
+                        "",
+                        List.of(Field.chosen(
+                                ReadingKind.FINISH_SIGN,
+                                AdhesiveSheet.KEYS,
+                                AdhesiveSheet.FINISH,
+                                "Finish",
+                                Stream.of(AdhesiveRemoval.Finish.values())
+                                        .map(Word::word)
+                                        .toArray(String[]::new))),
+                        List.of()))));
+        for (boolean underPads : new boolean[] {true, false}) {
+            List<Line> lines = AdhesiveSheet.batches(bench.keywork()).stream()
+                    .filter(batch -> batch.underPads() == underPads)
+                    .map(SheetLayout::batch)
+                    .toList();
+            sections.add(new Section(underPads ? "Under pads" : "Under corks and felts", "", lines));
+        }
+        return sections;
+    }
+
+    private static Line batch(AdhesiveSheet.Batch batch) {
+        return new Line(
+                batch.place(),
+                batch.group().title(),
+                "",
+                List.of(Field.chosen(
+                        ReadingKind.ADHESIVE_FOUND,
+                        batch.place(),
+                        "",
+                        batch.places() == 1 ? "One place" : batch.places() + " places",
+                        Stream.of(AdhesiveRemoval.Adhesive.values())
+                                .map(Word::word)
+                                .toArray(String[]::new))),
+                List.of());
     }
 
     private Line site(LeakSite site) {

@@ -6,7 +6,7 @@ import java.util.List;
  * A bench sheet. Question: what did the bench find here, what follows, and what is done about it?
  *
  * @param sheet its word, as in its address
- * @param mind the cautions of everything on it, each said once
+ * @param notes what holds for the whole of it
  */
 public record SheetPage(
         Frame frame,
@@ -20,11 +20,13 @@ public record SheetPage(
         String summary,
         List<Section> sections,
         List<String> order,
+        List<String> notes,
         List<MeasurePage.Trouble> troubles,
         String fresh) {
     public SheetPage {
         sections = List.copyOf(sections);
         order = List.copyOf(order);
+        notes = List.copyOf(notes);
         troubles = List.copyOf(troubles);
     }
 

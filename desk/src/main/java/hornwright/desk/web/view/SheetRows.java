@@ -52,6 +52,7 @@ public final class SheetRows {
                 answer.summary(),
                 sections,
                 answer.order(),
+                sheet.notes(),
                 troubles(sections),
                 fresh);
     }
@@ -144,8 +145,12 @@ public final class SheetRows {
     }
 
     private SheetPage.Answer answer(SheetLayout.Line line, SheetLine said) {
+        return answer(bench, line.id(), said);
+    }
+
+    static SheetPage.Answer answer(OnBench bench, String id, SheetLine said) {
         return new SheetPage.Answer(
-                "ans-" + MeasurePage.rowId(line.id()),
+                "ans-" + MeasurePage.rowId(id),
                 state(said.verdict()),
                 OnBench.capital(said.says()),
                 said.numbers().stream()
