@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -33,6 +34,7 @@ final class LiveTest {
 
     @BeforeEach
     void open() throws Exception {
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
         program = Program.start(folder, "--empty");
         browser = Browser.open();
         horn = program.newHorn("tarrant-loe-alto", "41207");
@@ -40,6 +42,7 @@ final class LiveTest {
 
     @AfterEach
     void close() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(5_000);
         browser.close();
         program.close();
     }

@@ -34,6 +34,8 @@ record Shown(Program program, String horn) {
                 new PageOf("survey", horn + "/survey"),
                 new PageOf("measure", horn + "/measure?sheet=cups"),
                 new PageOf("measure-heights", horn + "/measure?sheet=heights"),
+                new PageOf("point", horn + "/point?sheet=heights"),
+                new PageOf("caliper", "/caliper"),
                 new PageOf("plan", horn + "/plan"),
                 new PageOf("feel", horn + "/feel"),
                 new PageOf("closing", horn + "/closing"),

@@ -31,7 +31,7 @@
     if (old.nodeType !== Node.ELEMENT_NODE) { if (old.data !== fresh.data) old.data = fresh.data; return; }
     if (old.matches("input[type=text], input[type=date], textarea")) { field(old, fresh); return; }
     if (old.matches("form:not(.grid)") && [...old.querySelectorAll(fields)].some(touched)) return;
-    if (old.id === "because" && old.hasChildNodes()) return;
+    if (old.id === "point" || (old.id === "because" && old.hasChildNodes())) return;
     if (old.matches(".told") && "theirs" in (document.getElementById(old.id.slice(5))?.dataset ?? {})) return;
     for (const { name } of [...old.attributes]) {
       if (!fresh.hasAttribute(name) && !["open", "tabindex"].includes(name) && !(old.closest("svg") && name === "aria-current")) old.removeAttribute(name);
@@ -83,5 +83,6 @@
   document.addEventListener("hornwright:behind", behind);
   document.addEventListener("visibilitychange", listen);
   addEventListener("pagehide", () => source?.close());
-  listen();
+  // A page that is only passed by opens no line; nothing is missed, since the first answer tells how far the edits have come.
+  setTimeout(listen, 3200);
 }

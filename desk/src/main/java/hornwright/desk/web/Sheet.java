@@ -18,6 +18,7 @@ enum Sheet {
     SURVEY(Bay.SURVEY, "survey", "By groups"),
 
     MEASURE(Bay.MEASURE, "measure", "Grid"),
+    POINT(Bay.MEASURE, "point", "One point"),
     FIT(Bay.MEASURE, "fit", "Key fit"),
     HOLES(Bay.MEASURE, "holes", "Tone holes"),
     OCTAVE(Bay.MEASURE, "octave", "Octave and table"),

@@ -35,6 +35,8 @@ public final class Site {
                 new ImportPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
+                new PointPages(desk)::routes,
+                new Calipers(desk)::routes,
                 new PlanPages(desk)::routes,
                 new FeelPages(desk)::routes,
                 new MaterialsPages(desk)::routes,

@@ -34,7 +34,12 @@ public record MeasurePage(
     }
 
     /** A sheet to change to, with how far it is filled, in words. */
-    public record Tab(String title, String address, String fact, boolean current) {}
+    public record Tab(String title, String address, String fact, boolean current) {
+        /** The same sheet shown elsewhere. */
+        public Tab at(String other) {
+            return new Tab(title, other, fact, current);
+        }
+    }
 
     public record Choice(String word, String label, boolean current) {}
 
