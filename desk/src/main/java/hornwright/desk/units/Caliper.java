@@ -36,15 +36,17 @@ public record Caliper(KeyLayout layout, LengthUnit unit) {
         if (samples.size() < 3
                 || samples.stream().map(Sample::arrived).distinct().count() < 3
                 || samples.stream().map(Sample::shown).distinct().count() < 3) {
-            return new Learnt.Unclear("Three different readings tell a layout; take them at three sizes, like 4, 17 and 48.");
+            return new Learnt.Unclear(
+                    "Three different readings tell a layout; take them at three sizes, like 4, 17 and 48.");
         }
         return Arrays.stream(KeyLayout.values())
                 .map(layout -> new Caliper(layout, unit))
                 .filter(caliper -> samples.stream().allMatch(caliper::explains))
                 .<Learnt>map(Learnt.Profile::new)
                 .findFirst()
-                .orElse(new Learnt.Unclear(
-                        "No layout makes these arrive as they were shown. See that unit and numbers stand as on the display, and that each arrived whole."));
+                .orElse(
+                        new Learnt.Unclear(
+                                "No layout makes these arrive as they were shown. See that unit and numbers stand as on the display, and that each arrived whole."));
     }
 
     private boolean explains(Sample sample) {

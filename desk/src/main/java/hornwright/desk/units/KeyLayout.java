@@ -49,7 +49,9 @@ public enum KeyLayout {
     /** What the instrument meant by what arrived. */
     String meant(String arrived) {
         StringBuilder meant = new StringBuilder();
-        for (char letter : arrived.toLowerCase(Locale.ROOT).toCharArray()) {
+        String small = arrived.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < small.length(); i++) {
+            char letter = small.charAt(i);
             meant.append(sent.getOrDefault(letter, letter).charValue());
         }
         return meant.toString();
@@ -58,7 +60,8 @@ public enum KeyLayout {
     /** What arrives when the instrument means that; the inverse of {@link #meant} as far as there is one. */
     public String arriving(String meant) {
         StringBuilder arrived = new StringBuilder();
-        for (char letter : meant.toCharArray()) {
+        for (int i = 0; i < meant.length(); i++) {
+            char letter = meant.charAt(i);
             arrived.append(sent.entrySet().stream()
                     .filter(entry -> entry.getValue() == letter && entry.getKey() != '?')
                     .map(Map.Entry::getKey)

@@ -39,9 +39,9 @@ final class Calipers {
 
     private void learn(Context context) {
         List<Caliper.Sample> samples = IntStream.rangeClosed(1, 3)
-                .mapToObj(n -> new Caliper.Sample(
-                        Desk.field(context, "shown" + n), Desk.field(context, "arrived" + n)))
-                .filter(sample -> !sample.arrived().isEmpty() && sample.arrived().length() <= LONGEST)
+                .mapToObj(n -> new Caliper.Sample(Desk.field(context, "shown" + n), Desk.field(context, "arrived" + n)))
+                .filter(sample ->
+                        !sample.arrived().isEmpty() && sample.arrived().length() <= LONGEST)
                 .toList();
         switch (Caliper.learn(samples, unit(context))) {
             case Caliper.Learnt.Unclear unclear -> {
@@ -62,7 +62,9 @@ final class Calipers {
                 "caliper",
                 new CaliperPage(
                         desk.frame(context, "Caliper"),
-                        !learnt.isEmpty() ? learnt : of(context).map(Calipers::told).orElse(""),
+                        !learnt.isEmpty()
+                                ? learnt
+                                : of(context).map(Calipers::told).orElse(""),
                         fault,
                         IntStream.rangeClosed(1, 3)
                                 .mapToObj(n -> new CaliperPage.Sample(

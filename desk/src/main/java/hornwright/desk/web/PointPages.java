@@ -78,9 +78,11 @@ final class PointPages {
             return;
         }
         switch (field.read(bench, unit)) {
-            case ReadingForm.Outcome.Unclear unclear -> refused(context, bench, points, n, value, unclear.sentence(), "");
+            case ReadingForm.Outcome.Unclear unclear ->
+                refused(context, bench, points, n, value, unclear.sentence(), "");
             case ReadingForm.Outcome.Reads reads -> {
-                String doubt = sent && !Desk.field(context, "sure").equals(value) ? doubt(bench, points.at(n), reads) : "";
+                String doubt =
+                        sent && !Desk.field(context, "sure").equals(value) ? doubt(bench, points.at(n), reads) : "";
                 if (doubt.isEmpty()) {
                     Desk.kept(new RecordReading(desk.shop()).record(bench.id(), Desk.form(context), reads.typed()));
                     go(context, points, n + 1);
@@ -93,8 +95,7 @@ final class PointPages {
 
     /** A question when an instrument sent something far from the pattern; a person who typed it meant it. */
     private static String doubt(OnBench bench, Points.Point point, ReadingForm.Outcome.Reads reads) {
-        Optional<Double> expected =
-                MeasureGrid.expected(bench, point.column().kind(), point.of());
+        Optional<Double> expected = MeasureGrid.expected(bench, point.column().kind(), point.of());
         return reads.typed().observed() instanceof Observed.Amount amount
                         && expected.isPresent()
                         && Math.abs(amount.value() / expected.get() - 1) > FAR
@@ -120,8 +121,8 @@ final class PointPages {
     /** The last edit, when it took a reading; what was taken back already is passed over. */
     private static Optional<Posted> last(OnBench bench) {
         return bench.history().edits().reversed().stream()
-                .filter(edit -> !(edit.edit() instanceof Undone)
-                        && !bench.history().isUndone(edit.seq()))
+                .filter(edit ->
+                        !(edit.edit() instanceof Undone) && !bench.history().isUndone(edit.seq()))
                 .findFirst()
                 .filter(edit -> edit.edit() instanceof ReadingTaken);
     }
@@ -132,9 +133,7 @@ final class PointPages {
         if (Live.asked(context)) {
             answer(context, bench, new Points(bench, points.sheet()), to, "", "", "");
         } else {
-            Back.to(
-                    context,
-                    bench.address("point") + "?sheet=" + points.sheet().word() + "&n=" + to);
+            Back.to(context, bench.address("point") + "?sheet=" + points.sheet().word() + "&n=" + to);
         }
     }
 
@@ -174,7 +173,9 @@ final class PointPages {
                 sure,
                 base + (n + 1) % points.count(),
                 base + Math.floorMod(n - 1, points.count()),
-                last(bench).map(edit -> new Words(bench.keywork()).of(edit.edit().inWords())).orElse(""),
+                last(bench)
+                        .map(edit -> new Words(bench.keywork()).of(edit.edit().inWords()))
+                        .orElse(""),
                 point.follows(),
                 points.figure(point));
         desk.answer(context, Live.asked(context) ? "point-live" : "point", page);

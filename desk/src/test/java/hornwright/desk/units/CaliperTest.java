@@ -42,11 +42,12 @@ final class CaliperTest {
     @Test
     void a_thousand_bursts_through_six_layouts_keep_no_wrong_value() {
         Random random = new Random(20261125);
+        List<KeyLayout> layouts = List.of(KeyLayout.values());
         int read = 0;
         List<String> wrong = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         for (int i = 0; i < 1000; i++) {
-            KeyLayout layout = KeyLayout.values()[i % KeyLayout.values().length];
+            KeyLayout layout = layouts.get(i % layouts.size());
             boolean inch = random.nextInt(4) == 0;
             BigDecimal meant = inch
                     ? BigDecimal.valueOf(1 + random.nextInt(3999), 3)
@@ -86,7 +87,8 @@ final class CaliperTest {
                 .isInstanceOf(Learnt.Unclear.class);
         List<Sample> same = List.of(new Sample("4.07", "4.07"), new Sample("4.07", "4.07"), new Sample("4.07", "4.07"));
         assertThat(Caliper.learn(same, LengthUnit.MILLIMETRE)).isInstanceOf(Learnt.Unclear.class);
-        List<Sample> other = List.of(new Sample("4.07", "0.160"), new Sample("17.38", "0.684"), new Sample("48.92", "1.926"));
+        List<Sample> other =
+                List.of(new Sample("4.07", "0.160"), new Sample("17.38", "0.684"), new Sample("48.92", "1.926"));
         assertThat(Caliper.learn(other, LengthUnit.MILLIMETRE)).isInstanceOf(Learnt.Unclear.class);
     }
 }
