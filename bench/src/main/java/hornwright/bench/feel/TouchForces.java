@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -27,7 +27,12 @@ public final class TouchForces {
     /** No finger presses harder; a touch that is not done by then is not listed. */
     private static final double MOST = 8;
 
-    private static final int HALVINGS = 30;
+    private static final int STEPS = 100;
+
+    /** Ends nearer than this are one force, N; gaps smaller than this are none, m. */
+    private static final double CLOSE_N = 1e-9;
+
+    private static final double NOTHING_M = 1e-13;
     private static final double METRES = 1e-3;
 
     private final Action action;
@@ -63,12 +68,14 @@ public final class TouchForces {
         if (work.isEmpty()) {
             return Optional.empty();
         }
+        int sign = closes ? 1 : -1;
         return least(newtons -> {
-                    Equilibrium at = pressed(balance, key.id(), touch, newtons);
+                    double[] gaps =
+                            pressed(balance, key.id(), touch, newtons).cups().gap();
                     return work.stream()
-                            .allMatch(cup -> closes
-                                    ? at.cups().gap()[cup] <= 0
-                                    : at.cups().force()[cup] <= 0);
+                            .mapToDouble(cup -> sign * gaps[cup])
+                            .max()
+                            .orElse(0);
                 })
                 .map(newtons -> new TouchForce(key.id(), newtons, closes));
     }
@@ -119,20 +126,35 @@ public final class TouchForces {
         return balance.under(List.of(new Press(key, newtons, METRES * touch.signedArmMm())));
     }
 
-    private static Optional<Double> least(DoublePredicate done) {
-        if (!done.test(MOST)) {
+    /**
+     * The force at which nothing is left to do. What is left, in m, falls in straight pieces as the finger presses harder: two
+     * points on the last piece give its end, and halving in turn brings two points onto it.
+     */
+    private static Optional<Double> least(DoubleUnaryOperator left) {
+        double low = 0;
+        double high = MOST;
+        double atLow = left.applyAsDouble(low);
+        if (left.applyAsDouble(high) > 0) {
             return Optional.empty();
         }
-        double not = 0;
-        double yes = MOST;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (not + yes) / 2;
-            if (done.test(middle)) {
-                yes = middle;
+        double before = Double.NaN;
+        double atBefore = Double.NaN;
+        for (int step = 0; step < STEPS && high - low > CLOSE_N && atLow > 0; step++) {
+            double along = low + atLow * (low - before) / (atBefore - atLow);
+            double force = step % 2 == 1 && along > low && along < high ? along : (low + high) / 2;
+            double there = left.applyAsDouble(force);
+            if (Math.abs(there) < NOTHING_M) {
+                return Optional.of(force);
+            }
+            if (there < 0) {
+                high = force;
             } else {
-                not = middle;
+                before = low;
+                atBefore = atLow;
+                low = force;
+                atLow = there;
             }
         }
-        return Optional.of(yes);
+        return Optional.of(high);
     }
 }

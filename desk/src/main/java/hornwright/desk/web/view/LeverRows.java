@@ -104,8 +104,8 @@ public final class LeverRows {
                 head.line(),
                 name(key) + ", from the side",
                 hornwright.desk.paper.Figure.of(Lever.of(bench.keywork(), key).print(showing())),
-                figures().stream()
-                        .map(figure -> new LeverSheet.Fact(figure.label(), written(figure)))
+                Stream.concat(drawn().flatMap(one -> one.figures().stream()), figures().stream())
+                        .map(figure -> new LeverSheet.Fact(OnBench.capital(figure.label()), written(figure)))
                         .toList(),
                 drawn().map(one -> new LeverSheet.Captioned(
                                 one.title(),
