@@ -8,6 +8,7 @@ import hornwright.desk.paper.AsBuiltWords;
 import hornwright.desk.paper.PaperSize;
 import hornwright.desk.paper.SheetHead;
 import hornwright.desk.use.Keyworks;
+import hornwright.desk.use.OfferFindings;
 import hornwright.desk.use.ShowAsBuilt;
 import hornwright.desk.web.view.AsBuiltPage;
 import hornwright.desk.web.view.AsBuiltRows;
@@ -39,6 +40,7 @@ final class AsBuiltPages {
 
     void routes(RoutesConfig routes) {
         routes.get("/horn/{id}/as-built", this::horn);
+        routes.post("/horn/{id}/as-built/offer", this::offer);
         routes.get("/archive/as-built", this::serial);
         routes.get("/archive/as-built.pdf", this::print);
         routes.get("/archive/place", this::evidence);
@@ -63,6 +65,20 @@ final class AsBuiltPages {
         desk.answer(context, "as-built", page);
     }
 
+    /** A finding becomes evidence only when somebody says so here. */
+    private void offer(Context context) {
+        OnBench bench = desk.bench(context);
+        OfferFindings offer = new OfferFindings(desk.shop());
+        List<String> places = context.formParams("place").isEmpty()
+                ? offer.offerable(bench.job())
+                : context.formParams("place");
+        if (places.isEmpty()) {
+            throw new Refusal(422, "Everything judged original on this horn is in the archive already.");
+        }
+        Desk.kept(offer.offer(bench.id(), Desk.form(context), places));
+        Back.to(context, "/archive/witness/shelf-" + bench.id());
+    }
+
     private AsBuiltPage page(
             Frame frame,
             ShowAsBuilt.Sheet sheet,
@@ -82,6 +98,9 @@ final class AsBuiltPages {
                 rows.looks(),
                 rows.groups(),
                 bench == null ? null : AsBuiltRows.origin(bench),
+                bench == null ? 0 : new OfferFindings(desk.shop()).offerable(bench.job()).size(),
+                desk.shop().archive().seq(),
+                Desk.fresh(),
                 "/archive/as-built.pdf?" + asked(sheet) + horn,
                 new AsBuiltPage.Asked(bench == null ? voices(sheet.voice()) : List.of(), "" + sheet.serial(), fault));
     }

@@ -30,6 +30,7 @@ enum Sheet {
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
     CLOSING(Bay.PLAN, "closing", "Closing"),
+    KEEP(Bay.PLAN, "keep", "Keep or replace"),
     FEEL(Bay.PLAN, "feel", "Feel"),
 
     WORK(Bay.WORK, "work", "Steps"),

@@ -44,6 +44,7 @@ public final class Site {
                 new AsBuiltPages(desk)::routes,
                 new ArchivePages(desk)::routes,
                 new WitnessPages(desk)::routes,
+                new KeepPages(desk)::routes,
                 new WorkPages(desk)::routes,
                 new SheetPages(desk)::routes,
                 new BodyPages(desk)::routes,

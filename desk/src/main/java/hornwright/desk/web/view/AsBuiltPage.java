@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param next null on a page that belongs to no horn on the shelf
  * @param first what to do before looking here; empty when nothing stands against it
  * @param origin how original the horn on the bench is; null when nothing was judged
+ * @param offers how many places judged original the archive does not have yet
  * @param paper where it is printed, without the size
  */
 public record AsBuiltPage(
@@ -22,6 +23,9 @@ public record AsBuiltPage(
         List<Look> looks,
         List<Group> groups,
         @Nullable Origin origin,
+        int offers,
+        long seq,
+        String fresh,
         String paper,
         Asked asked) {
     public AsBuiltPage {
