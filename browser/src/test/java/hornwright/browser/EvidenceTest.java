@@ -113,4 +113,26 @@ final class EvidenceTest {
                 .containsText("Set aside: two pads were glued in again");
         page.context().close();
     }
+
+    @Test
+    void a_decision_with_its_reason_stands_above_the_proposal_until_it_is_taken_back() throws Exception {
+        String horn = program.newHorn("tarrant-loe-alto", "41300");
+        Page page = browser.page(820, 1180, ColorScheme.LIGHT, false);
+        page.navigate(program.address() + horn + "/keep");
+        Locator line = page.locator(".keeps li")
+                .filter(new Locator.FilterOptions().setHasText("Neck cork"))
+                .first();
+        line.locator("summary").click();
+        line.getByLabel("Do").selectOption("KEEP");
+        line.getByLabel("Why").fill("the owner wants the first cork to stay");
+        line.getByText("Keep the decision").click();
+        Locator decided = page.locator(".keeps li")
+                .filter(new Locator.FilterOptions().setHasText("the owner wants the first cork to stay"));
+        page.locator("#keep > summary").click();
+        assertThat(decided).containsText("Decided:");
+        decided.locator("summary").click();
+        decided.getByText("Let the proposal hold again").click();
+        assertThat(decided).hasCount(0);
+        page.context().close();
+    }
 }

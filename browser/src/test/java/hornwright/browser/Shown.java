@@ -54,6 +54,7 @@ record Shown(Program program, String horn) {
                 new PageOf("handover", horn + "/handover"),
                 new PageOf("as-built", horn + "/as-built"),
                 new PageOf("as-built-any", "/archive/as-built?voice=alto&serial=45300"),
+                new PageOf("keep", horn + "/keep"),
                 new PageOf("archive", "/archive"),
                 new PageOf("witness", "/archive/witness/w-41880"),
                 new PageOf("archive-history", "/archive/history"),

@@ -23,6 +23,7 @@ public record Decide(Shop shop) {
     }
 
     public Saved takeBack(String jobId, Form form, List<String> about) {
-        return shop.saveJob(jobId, form, about.stream().map(DecisionDropped::new).toArray(Edit[]::new));
+        return shop.saveJob(
+                jobId, form, about.stream().map(DecisionDropped::new).toArray(Edit[]::new));
     }
 }

@@ -69,9 +69,8 @@ final class AsBuiltPages {
     private void offer(Context context) {
         OnBench bench = desk.bench(context);
         OfferFindings offer = new OfferFindings(desk.shop());
-        List<String> places = context.formParams("place").isEmpty()
-                ? offer.offerable(bench.job())
-                : context.formParams("place");
+        List<String> places =
+                context.formParams("place").isEmpty() ? offer.offerable(bench.job()) : context.formParams("place");
         if (places.isEmpty()) {
             throw new Refusal(422, "Everything judged original on this horn is in the archive already.");
         }
@@ -98,7 +97,9 @@ final class AsBuiltPages {
                 rows.looks(),
                 rows.groups(),
                 bench == null ? null : AsBuiltRows.origin(bench),
-                bench == null ? 0 : new OfferFindings(desk.shop()).offerable(bench.job()).size(),
+                bench == null
+                        ? 0
+                        : new OfferFindings(desk.shop()).offerable(bench.job()).size(),
                 desk.shop().archive().seq(),
                 Desk.fresh(),
                 "/archive/as-built.pdf?" + asked(sheet) + horn,

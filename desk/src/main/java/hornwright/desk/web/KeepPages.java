@@ -89,8 +89,8 @@ final class KeepPages {
             return;
         }
         List<Decision> decisions = new ArrayList<>();
-        places.forEach(place ->
-                decisions.add(new Decision.Treat(place, treatment, WitnessForm.emptyIsNull(material), why)));
+        places.forEach(
+                place -> decisions.add(new Decision.Treat(place, treatment, WitnessForm.emptyIsNull(material), why)));
         saved(context, bench, new Decide(desk.shop()).decide(bench.id(), Desk.form(context), decisions));
     }
 
@@ -106,6 +106,8 @@ final class KeepPages {
     }
 
     private static void saved(Context context, OnBench bench, Saved saved) {
-        Back.to(context, bench.address("keep") + "?saved=" + Clocks.time(Desk.kept(saved).at()));
+        Back.to(
+                context,
+                bench.address("keep") + "?saved=" + Clocks.time(Desk.kept(saved).at()));
     }
 }

@@ -11,13 +11,20 @@ class LaterUseTest {
     @ParameterizedTest
     @ValueSource(strings = {"synthetic felt", "Hot-melt", "domed plastic", "stainless steel", "cork-rubber composite"})
     void a_material_of_later_repairers_is_named_as_such(String material) {
-        assertThat(LaterUse.note(material)).hasValueSatisfying(note -> assertThat(note)
-                .contains(material, "later repairers"));
+        assertThat(LaterUse.note(material))
+                .hasValueSatisfying(note -> assertThat(note).contains(material, "later repairers"));
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"natural cork", "woven wool felt", "shellac", "blued steel", "brass", "kid leather over woven wool felt"})
+            strings = {
+                "natural cork",
+                "woven wool felt",
+                "shellac",
+                "blued steel",
+                "brass",
+                "kid leather over woven wool felt"
+            })
     void what_the_trade_has_always_used_is_not(String material) {
         assertThat(LaterUse.note(material)).isEmpty();
     }

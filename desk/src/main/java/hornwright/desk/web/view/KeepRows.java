@@ -8,6 +8,7 @@ import hornwright.bench.plan.Found;
 import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.plan.Warning;
 import hornwright.bench.plan.origin.LaterUse;
+import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Originality;
 import hornwright.bench.survey.Treatment;
@@ -60,7 +61,7 @@ public final class KeepRows {
     public List<KeepPage.Set> sets() {
         return bench.plan().warnings().stream()
                 .filter(warning -> warning.sort() == Warning.Sort.LINKED_SET)
-                .map(warning -> new KeepPage.Set(warning.words(), String.join(",", warning.about())))
+                .map(warning -> new KeepPage.Set(OnBench.capital(warning.words()), String.join(",", warning.about())))
                 .toList();
     }
 
@@ -68,18 +69,16 @@ public final class KeepRows {
         return Stream.of(Treatment.values())
                 .filter(one -> one != Treatment.DECIDE)
                 .map(one -> new PlacePanel.Option(
-                        one.name(),
-                        one.word() + ", undone: " + one.reversible().word(),
-                        false))
+                        one.name(), one.word() + ", undone: " + one.reversible().word(), false))
                 .toList();
     }
 
     public List<KeepPage.Part> parts() {
         Map<Alike, List<Place>> alike = new LinkedHashMap<>();
         for (Place place : bench.keywork().places()) {
-            bench.planned(place).ifPresent(planned -> alike.computeIfAbsent(
-                            alike(place, planned), none -> new ArrayList<>())
-                    .add(place));
+            bench.planned(place)
+                    .ifPresent(planned -> alike.computeIfAbsent(alike(place, planned), none -> new ArrayList<>())
+                            .add(place));
         }
         return ORDER.stream()
                 .map(treatment -> part(treatment, alike))
@@ -90,7 +89,9 @@ public final class KeepRows {
     private Alike alike(Place place, PlannedPlace planned) {
         Found found = planned.found();
         boolean decided = bench.job().decisions().containsKey("treat." + place.id());
-        String why = planned.why().startsWith("goes with") ? planned.why().replaceAll("goes with \\S+", "goes with its pad or cork") : planned.why();
+        String why = planned.why().startsWith("goes with")
+                ? planned.why().replaceAll("goes with \\S+", "goes with its pad or cork")
+                : planned.why();
         return new Alike(
                 place.kind(),
                 found(found),
@@ -110,8 +111,12 @@ public final class KeepRows {
         }
         return Stream.of(
                         Objects.requireNonNullElse(found.material(), "nothing"),
-                        found.condition().word(),
-                        found.originality() == Originality.UNKNOWN ? "" : found.originality().word(),
+                        found.condition() == Condition.UNKNOWN
+                                ? ""
+                                : found.condition().word(),
+                        found.originality() == Originality.UNKNOWN
+                                ? ""
+                                : found.originality().word(),
                         found.byGroup() ? "by its group" : "")
                 .filter(word -> !word.isEmpty())
                 .distinct()
