@@ -95,6 +95,8 @@ final class SoundTest {
             assertThat(page.locator(".suspects li").first()).containsText("of the suspicion");
             page.locator(".suspects li").first().getByText("How much?").click();
             assertThat(page.locator("table.ruled tbody tr").first()).containsText("dB");
+            page.locator("table.ruled a.why").first().click();
+            assertThat(page.locator(".reasons")).containsText("round leak");
             page.navigate(program.address() + "/horn/q-0001/sound/before");
             assertThat(page.locator(".lead")).containsText("One play test is not enough");
             page.navigate(program.address() + "/horn/q-0001/sound");

@@ -2,7 +2,9 @@ package hornwright.desk.use;
 
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.Job;
+import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.Reasons;
 import hornwright.bench.sound.Comparison;
 import hornwright.bench.sound.ComparisonChapter;
 import hornwright.bench.sound.LeakAnswer;
@@ -58,6 +60,27 @@ public final class HearHorn {
     /** Where to look first, from the last test in which the player said how notes answer. */
     public Optional<LeakAnswer> suspects(Job job, Keywork keywork) {
         return said(job).map(test -> LeakAnswer.of(keywork, leaks(keywork), test));
+    }
+
+    /** Why a leak takes so much from a note, when that is what this id of a because asks; nothing otherwise. */
+    public Becauses whyLost(Keywork keywork, String id) {
+        String[] parts = id.split("/", -1);
+        boolean asked = parts.length == 5
+                && id.startsWith("sound/leak/")
+                && keywork.cups().contains(parts[2]);
+        Reasons reasons = new Reasons();
+        if (asked) {
+            LeakSuspects.sizesMm().stream()
+                    .filter(size -> String.valueOf(size).equals(parts[3]))
+                    .forEach(size -> LeakAnswer.suffering(
+                            keywork,
+                            shop.house().state().measuredRules(),
+                            leaks(keywork),
+                            keywork.cups().get(parts[2]),
+                            size,
+                            reasons));
+        }
+        return reasons.table();
     }
 
     /** The last test in which the player said how notes answer. */

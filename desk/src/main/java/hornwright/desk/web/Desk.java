@@ -98,12 +98,13 @@ final class Desk {
         return ears;
     }
 
-    /** Everything a number on a page of this horn may rest on. */
-    Becauses becauses(OnBench bench) {
+    /** Everything a number of this horn's sound may rest on, the because of that id among it if there is one. */
+    Becauses becauses(OnBench bench, String id) {
         Becauses all = bench.plan()
                 .becauses()
                 .and(sound(bench).becauses())
-                .and(ears.compare(bench.job(), bench.keywork(), bench.plan()).becauses());
+                .and(ears.compare(bench.job(), bench.keywork(), bench.plan()).becauses())
+                .and(ears.whyLost(bench.keywork(), id));
         return ears.suspects(bench.job(), bench.keywork())
                 .map(suspects -> all.and(suspects.becauses()))
                 .orElse(all);

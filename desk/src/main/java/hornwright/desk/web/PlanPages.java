@@ -35,7 +35,7 @@ final class PlanPages {
         String id = Objects.requireNonNullElse(context.queryParam("of"), "");
         Becauses becauses = becauses(bench, id);
         if (becauses.find(id).isEmpty()) {
-            becauses = desk.becauses(bench);
+            becauses = desk.becauses(bench, id);
         }
         if (becauses.find(id).isEmpty()) {
             throw Refusal.notFound(
