@@ -10,6 +10,8 @@ public record PlanPage(
         List<Caution> cautions,
         List<PadRow> pads,
         List<CutRow> cuts,
+        List<DayOne> dayOne,
+        List<Order> afterTrial,
         List<Order> orders,
         List<Ask> asks,
         List<Cost> costs,
@@ -18,6 +20,8 @@ public record PlanPage(
         cautions = List.copyOf(cautions);
         pads = List.copyOf(pads);
         cuts = List.copyOf(cuts);
+        dayOne = List.copyOf(dayOne);
+        afterTrial = List.copyOf(afterTrial);
         orders = List.copyOf(orders);
         asks = List.copyOf(asks);
         costs = List.copyOf(costs);
@@ -59,6 +63,9 @@ public record PlanPage(
             List<Figure> sheet,
             List<Figure> finish,
             String method) {}
+
+    /** Pads of one diameter, ordered before their thickness is known. */
+    public record DayOne(String diameter, String count, String places) {}
 
     public record Order(String goods, String size, String need, String shelf, String order, String note) {}
 

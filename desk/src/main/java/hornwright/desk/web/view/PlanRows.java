@@ -10,6 +10,7 @@ import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.OrderLine;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Warning;
+import hornwright.bench.plan.orders.OrderStages;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class PlanRows {
 
     public PlanPage page(Frame frame) {
         Money money = bench.plan().money();
+        OrderStages stages = OrderStages.of(bench.plan().orders());
         return new PlanPage(
                 frame,
                 Next.of(bench),
@@ -36,7 +38,11 @@ public final class PlanRows {
                 cautions(),
                 bench.keywork().cups().stream().map(this::pad).toList(),
                 bench.plan().cuts().stream().map(this::cut).toList(),
-                bench.plan().orders().stream().map(PlanRows::order).toList(),
+                stages.diameters().stream().map(this::dayOne).toList(),
+                Stream.concat(stages.settled().stream(), stages.waiting().stream())
+                        .map(PlanRows::order)
+                        .toList(),
+                stages.once().stream().map(PlanRows::order).toList(),
                 bench.plan().missing().stream().map(this::ask).toList(),
                 costs(money),
                 money.currency());
@@ -78,6 +84,18 @@ public final class PlanRows {
 
     private List<Figure> figure(String label, @Nullable PlannedNumber number) {
         return number == null ? List.of() : List.of(Figure.of(bench.id(), label, number));
+    }
+
+    private PlanPage.DayOne dayOne(OrderStages.Diameter diameter) {
+        String places = diameter.places().stream()
+                .flatMap(place -> bench.keywork().places().find(place).stream())
+                .map(place -> place.display().replaceFirst(" pad$", ""))
+                .reduce((first, second) -> first + ", " + second)
+                .orElse("");
+        String count = diameter.spares() == 0
+                ? "" + diameter.need()
+                : "%d and %d spare".formatted(diameter.need(), diameter.spares());
+        return new PlanPage.DayOne(Written.plain(diameter.mm()) + " mm", count, places);
     }
 
     private static PlanPage.Order order(OrderLine line) {
