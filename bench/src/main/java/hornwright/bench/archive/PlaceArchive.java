@@ -36,8 +36,16 @@ final class PlaceArchive {
     /** What a look of strength 0 to 3 counts for; see docs/method/belief.md. */
     private static final double[] WEIGHTS = {0, 0.25, 0.75, 1};
 
-    /** One look with the horn it was taken at. */
-    record Look(Observation seen, Witness witness) {
+    /** One look with the horn it was taken at and what it can carry, which is asked for again and again. */
+    record Look(Observation seen, Witness witness, int strength) {
+        Look(Observation seen, Witness witness) {
+            this(
+                    seen,
+                    witness,
+                    Strength.of(seen.on(seen.material(), witness), SerialRange.one(witness.serial()))
+                            .value());
+        }
+
         static Optional<Look> of(Observation seen, @Nullable Witness witness) {
             return witness == null ? Optional.empty() : Optional.of(new Look(seen, witness));
         }
@@ -58,10 +66,6 @@ final class PlaceArchive {
                     seen.material(),
                     seen.origin().kind(),
                     strength());
-        }
-
-        int strength() {
-            return Strength.of(on(seen.material()), SerialRange.one(serial())).value();
         }
     }
 
