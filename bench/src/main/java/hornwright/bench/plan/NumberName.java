@@ -19,6 +19,13 @@ public enum NumberName {
     PROUD("proud", "trial stack stands proud"),
     OVER_HOLE("overHole", "pad wider than its hole"),
     RIM_GAP("rimGap", "worst rim gap"),
+    /** Closing, forecast; reckoned for its page and for plan.json. */
+    GAP_LEFT("gapAtLightTouch", "gap left at a light touch"),
+    LEAK_LEFT("leakAtLightTouch", "leak at a light touch, 1 kPa"),
+    LEAK_HOLE("leakAsOneHole", "leak as one hole"),
+    SEALS_WITH("sealsWith", "force on the pad that seals"),
+    SEALS_AT_TOUCH("sealsAtTouch", "more at the touch to seal"),
+    SPRINGS_HOLD("springsHold", "springs hold, times that"),
     /** Key fit. */
     PLAY_SHIFT("playShift", "pad shifts with the play"),
     PLAY_TILT("playTilt", "pad tilts across the hole with the play"),

@@ -101,7 +101,7 @@ public final class Lever {
         Spot from = new Spot((box.left() + box.right()) / 2 - 5 * UNITS_PER_MM, box.bottom() - 8);
         Spot to = from.plus(10 * UNITS_PER_MM, 0);
         shapes.add(
-                Ink.DETAIL,
+                Ink.AXIS,
                 new Outline.Path(
                         "M" + Text.at(from.plus(0, -4)) + "V" + Text.n(from.y()) + "H" + Text.n(to.x()) + "v-4"));
         said.add(new Mark.Words(Mark.Type.FIGURE, "10 mm", to.plus(6, 2), TYPE, Align.START));

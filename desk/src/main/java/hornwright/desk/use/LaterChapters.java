@@ -50,10 +50,21 @@ public final class LaterChapters {
 
     /** How every pad closes at a light touch, in the order of the keywork. */
     public List<SeatAnswer> seats(Job job) {
-        return remembered(
-                "seats " + job.id(),
-                SeatQuestion.all(plans.inputs(job)),
-                all -> all.stream().flatMap(ask -> SeatChapter.of(ask).stream()).toList());
+        return SeatQuestion.all(plans.inputs(job)).stream()
+                .flatMap(ask -> seat(job, ask).stream())
+                .toList();
+    }
+
+    /** One pad; empty when its hinge would lie inside its hole. */
+    public Optional<SeatAnswer> seat(Job job, String cup) {
+        return SeatQuestion.all(plans.inputs(job)).stream()
+                .filter(ask -> ask.cup().id().equals(cup))
+                .findFirst()
+                .flatMap(ask -> seat(job, ask));
+    }
+
+    private Optional<SeatAnswer> seat(Job job, SeatQuestion ask) {
+        return remembered("seat " + job.id() + " " + ask.cup().id(), ask, SeatChapter::of);
     }
 
     /** The same for all pads together; empty for a horn without one. */

@@ -2,6 +2,10 @@ package hornwright.desk.use;
 
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.Planner;
+import hornwright.bench.plan.seat.SeatAnswer;
+import hornwright.bench.plan.seat.SeatChapter;
+import hornwright.bench.plan.seat.SeatNumbers;
+import hornwright.bench.plan.seat.SeatQuestion;
 import hornwright.desk.jobfile.JobFile;
 import hornwright.desk.jobfile.JobRequest;
 import hornwright.desk.jobfile.PlanJson;
@@ -34,13 +38,23 @@ public record PlanJob(String engineVersion, List<Sheet> sheets) {
     /** File names to contents. */
     public Map<String, byte[]> files(String jobText) {
         JobRequest job = JobFile.read(jobText);
-        Plan plan = Planner.plan(job.inputs());
+        Plan plan = closing(job, Planner.plan(job.inputs()));
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("plan.json", bytes(PlanJson.write(job, plan, engineVersion) + "\n"));
         files.put("order-list.csv", bytes(PlanLists.orders(plan)));
         files.put("prep-list.csv", bytes(PlanLists.prep(job.inputs().keywork(), plan)));
         sheets.forEach(sheet -> files.put(sheet.fileName(), sheet.of(job, plan)));
         return files;
+    }
+
+    /** The plan with how each pad should close. */
+    private static Plan closing(JobRequest job, Plan plan) {
+        Map<String, String> placeByCup = new LinkedHashMap<>();
+        job.inputs().keywork().cups().forEach(cup -> placeByCup.put(cup.id(), "pad." + cup.hole()));
+        List<SeatAnswer> pads = SeatQuestion.all(job.inputs()).stream()
+                .flatMap(ask -> SeatChapter.of(ask).stream())
+                .toList();
+        return plan.with(SeatNumbers.whole(pads, placeByCup));
     }
 
     private static byte[] bytes(String text) {

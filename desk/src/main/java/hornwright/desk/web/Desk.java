@@ -1,8 +1,12 @@
 package hornwright.desk.web;
 
+import hornwright.bench.horn.Owner;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.job.Job;
 import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.seat.SeatNumbers;
 import hornwright.bench.sound.SoundAnswer;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
@@ -21,6 +25,7 @@ import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.SoundPage;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -113,6 +118,17 @@ final class Desk {
     /** Where the script that records lies. */
     SoundPage.Scripts scripts() {
         return assets.scripts();
+    }
+
+    /** The same horn with how the pad at that place should close; as it is for any other place. */
+    OnBench closing(OnBench bench, Place place) {
+        if (place.kind() != PlaceKind.PAD || !(place.belongsTo() instanceof Owner.OfCup cup)) {
+            return bench;
+        }
+        return later.seat(bench.job(), cup.id())
+                .map(pad ->
+                        with(bench, bench.plan().with(SeatNumbers.numbers(List.of(pad), Map.of(cup.id(), place.id())))))
+                .orElse(bench);
     }
 
     /** The same horn as it would be with that plan. */

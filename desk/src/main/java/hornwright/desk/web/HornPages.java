@@ -48,7 +48,7 @@ final class HornPages {
         HornRows rows = new HornRows(bench);
         @Nullable String open = place.map(Place::id).orElse(null);
         @Nullable
-        PlacePanel panel = place.map(one -> new PanelRows(bench).of(one, "", "", Desk.fresh()))
+        PlacePanel panel = place.map(one -> new PanelRows(desk.closing(bench, one)).of(one, "", "", Desk.fresh()))
                 .orElse(null);
         return new HornPage(
                 desk.frame(context, bench, place.map(Place::display).orElse("The horn"), ""),

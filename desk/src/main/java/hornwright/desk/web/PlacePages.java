@@ -122,7 +122,7 @@ final class PlacePages {
     }
 
     private void answer(Context context, OnBench bench, Place place, String typed, String fault) {
-        PlacePanel panel = new PanelRows(bench).of(place, typed, fault, Desk.fresh());
+        PlacePanel panel = new PanelRows(desk.closing(bench, place)).of(place, typed, fault, Desk.fresh());
         if (Live.asked(context)) {
             desk.answer(context, "place", panel);
         } else {
