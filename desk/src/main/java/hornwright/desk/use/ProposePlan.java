@@ -5,9 +5,12 @@ import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Planner;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,7 +59,34 @@ public final class ProposePlan {
                 .filter(reading -> reading.kind() == ReadingKind.FRONT_HEIGHT && reading.stage() == Stage.ARRIVAL)
                 .toList());
         readings.addAll(job.readings().current());
+        readings.addAll(played(job));
         return readings;
+    }
+
+    /** A play test is a reading of the tuning: for the plan, the middle one of its notes. */
+    private static List<Reading> played(Job job) {
+        return job.playTests().stream()
+                .filter(test -> !test.notes().isEmpty())
+                .map(test -> {
+                    double[] cents = test.notes().stream()
+                            .mapToDouble(PlayTest.Playing::cents)
+                            .sorted()
+                            .toArray();
+                    Observed middle = new Observed.Amount(cents[cents.length / 2], Unit.CENTS, null);
+                    return new Reading(
+                            test.id(),
+                            ReadingKind.TUNING,
+                            "horn",
+                            "",
+                            middle,
+                            test.heardBy().word(),
+                            "",
+                            test.who(),
+                            test.when(),
+                            test.stage(),
+                            null);
+                })
+                .toList();
     }
 
     /** That it was handed over changes nothing of what is planned. */

@@ -11,6 +11,7 @@ import hornwright.bench.survey.HeardBy;
 import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.PlayTest.Conditions;
 import hornwright.bench.survey.PlayTest.Playing;
+import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.Symptom;
 import hornwright.desk.journal.Hand;
@@ -88,6 +89,16 @@ final class RecordPlayTestTest {
         new RecordPlayTest(shop).withdraw(ALTO, form(), id, "the reed was split");
         assertThat(tests()).isEqualTo(before);
         assertThat(new Undo(shop).undoOfJob(ALTO, form(), taken.seq())).isInstanceOf(Saved.Refused.class);
+    }
+
+    @Test
+    void a_horn_played_at_arrival_is_not_asked_for_its_tuning_again() {
+        String tenor = "q-0002";
+        ProposePlan plans = new ProposePlan(shop);
+        assertThat(plans.of(shop.jobNow(tenor)).missing()).anyMatch(missing -> missing.kind() == ReadingKind.TUNING);
+        Form form = Form.once(shop.job(tenor).seq(), HAND);
+        new RecordPlayTest(shop).record(tenor, form, heard("note.d-4", -6));
+        assertThat(plans.of(shop.jobNow(tenor)).missing()).noneMatch(missing -> missing.kind() == ReadingKind.TUNING);
     }
 
     @Test

@@ -2,6 +2,7 @@ package hornwright.desk.web.view;
 
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.plan.Missing;
+import hornwright.bench.survey.ReadingKind;
 import java.util.Arrays;
 import java.util.List;
 
@@ -41,6 +42,9 @@ public record Next(String missing, String next, String brief, String go, String 
         MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
         if (sheet != null) {
             return bench.address("measure") + "?sheet=" + sheet.word() + "#" + MeasurePage.rowId(missing.of());
+        }
+        if (missing.kind() == ReadingKind.TUNING) {
+            return bench.address("sound") + "#play";
         }
         if (missing.kind() == null && isGroup(missing.of())) {
             return bench.address("survey") + "#group-" + missing.of();
