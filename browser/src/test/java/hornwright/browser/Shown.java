@@ -64,6 +64,7 @@ record Shown(Program program, String horn) {
                 new PageOf("sound-before", horn + "/sound/before"),
                 new PageOf("history", horn + "/history"),
                 new PageOf("import", "/archive/import"),
+                new PageOf("share", "/archive/share"),
                 new PageOf("stock", "/stock"),
                 new PageOf("materials", "/materials"),
                 new PageOf("rules", "/rules"),

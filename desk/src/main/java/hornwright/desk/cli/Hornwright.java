@@ -61,7 +61,9 @@ public final class Hornwright implements Callable<Integer> {
                 .addSubcommand(new RestoreCommand(streams))
                 .addSubcommand(new ExportCommand(streams))
                 .addSubcommand(new ImportCommand(streams))
-                .addSubcommand(new EvidenceCommand(streams));
+                .addSubcommand(new EvidenceCommand(streams))
+                .addSubcommand(new ShareCommand(streams))
+                .addSubcommand(new ReceiveCommand(streams));
         line.setOut(new java.io.PrintWriter(streams.out(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setErr(new java.io.PrintWriter(streams.err(), true, java.nio.charset.StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((failure, args) -> refuse(streams, failure));

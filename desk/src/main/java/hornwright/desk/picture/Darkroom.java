@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.BufferUnderflowException;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -38,6 +39,19 @@ public final class Darkroom {
         byte[] large = written(upright, GOOD);
         byte[] small = written(Turned.within(upright, LONGEST_SMALL), LIGHT);
         return new CleanPicture(large, small, upright.getWidth(), upright.getHeight());
+    }
+
+    /** Whether a file is a JPEG as this room writes it: the picture and nothing told beside it. */
+    public static boolean isClean(byte[] file) {
+        try {
+            PictureHead head = PictureHead.of(file);
+            return head.kind() == PictureKind.JPEG && new JpegHead(file).isBare();
+        } catch (UnreadablePicture
+                | BufferUnderflowException
+                | IndexOutOfBoundsException
+                | IllegalArgumentException e) {
+            return false;
+        }
     }
 
     /** Every n-th pixel only of what is far larger than what is kept, so that memory stays flat. */

@@ -6,7 +6,12 @@ import java.nio.ByteOrder;
 /** Walks the segments of a JPEG up to its first scan. Source: ITU-T T.81, annex B; JEITA CP-3451. */
 final class JpegHead {
     private static final int START_OF_SCAN = 0xda;
+    private static final int APP0 = 0xe0;
     private static final int APP1 = 0xe1;
+    /** The comment; all from APP1 to it tell something beside the picture. */
+    private static final int LAST_SEGMENT = 0xfe;
+
+    private static final int END_OF_IMAGE = 0xffd9;
     private static final long EXIF = 0x457869660000L;
     private static final int ORIENTATION = 0x0112;
 
@@ -40,6 +45,20 @@ final class JpegHead {
             }
             in.position(end);
         }
+    }
+
+    /** No segment but those that make the picture, and nothing after its end. */
+    boolean isBare() {
+        in.position(2);
+        int marker = marker();
+        while (marker != START_OF_SCAN) {
+            if (marker > APP0 && marker <= LAST_SEGMENT) {
+                return false;
+            }
+            in.position(in.position() + (in.getShort(in.position()) & 0xffff));
+            marker = marker();
+        }
+        return (in.getShort(in.limit() - 2) & 0xffff) == END_OF_IMAGE;
     }
 
     private int marker() {

@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 enum ArchiveSlip {
     EVIDENCE("/archive", "Evidence"),
     AS_BUILT("/archive/as-built", "As built"),
+    IMPORT("/archive/import", "From a table"),
+    SHARE("/archive/share", "Sharing"),
     HISTORY("/archive/history", "History");
 
     private final String address;

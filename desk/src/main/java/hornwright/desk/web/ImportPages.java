@@ -2,11 +2,9 @@ package hornwright.desk.web;
 
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Witness;
-import hornwright.bench.job.StreamName;
 import hornwright.desk.use.EvidenceColumn;
 import hornwright.desk.use.ImportEvidence;
 import hornwright.desk.use.Saved;
-import hornwright.desk.use.Undo;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.ImportPage;
 import hornwright.desk.web.view.PlacePanel;
@@ -36,7 +34,6 @@ final class ImportPages {
     void routes(RoutesConfig routes) {
         routes.get("/archive/import", context -> show(context, "", "", null));
         routes.post("/archive/import", this::posted);
-        routes.post("/archive/import/undo", this::undo);
     }
 
     private void posted(Context context) {
@@ -57,15 +54,6 @@ final class ImportPages {
         Optional<Saved> saved = verb.bringIn(Desk.form(context), "a table", trial);
         String seq = saved.map(Desk::kept).map(kept -> "?saved=" + kept.seq()).orElse("?known=1");
         Back.to(context, "/archive/import" + seq);
-    }
-
-    private void undo(Context context) {
-        String edit = Desk.field(context, "edit");
-        if (!edit.matches("\\d{1,15}")) {
-            throw new Refusal(422, "Say which edit is to be taken back, by its number.");
-        }
-        Desk.kept(new Undo(desk.shop()).undo(StreamName.ARCHIVE, Desk.form(context), Long.parseLong(edit)));
-        Back.to(context, "/archive/import?undone=1");
     }
 
     private static Map<EvidenceColumn, Integer> chosen(Context context) {

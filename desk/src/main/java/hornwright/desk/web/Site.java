@@ -33,6 +33,7 @@ public final class Site {
                 new PhotoPages(desk)::routes,
                 new KeptPages(desk)::routes,
                 new ImportPages(desk)::routes,
+                new SharePages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PointPages(desk)::routes,

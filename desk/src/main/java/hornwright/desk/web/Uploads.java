@@ -29,6 +29,9 @@ final class Uploads {
     private static final Limit TABLE =
             new Limit(8L << 20, "That is too long for one table: at most 8 megabytes. Bring it in by parts.");
 
+    private static final Limit BAG = new Limit(
+            64L << 20, "That is too large for one page: at most 64 megabytes. The command receive takes more.");
+
     private static final Pattern PHOTOS_OF_A_HORN = Pattern.compile("/horn/[^/]+/photos");
 
     private Uploads() {}
@@ -45,6 +48,9 @@ final class Uploads {
         if (files && context.path().equals("/archive/import")) {
             return TABLE;
         }
+        if (files && context.path().equals("/archive/receive")) {
+            return BAG;
+        }
         return files && PHOTOS_OF_A_HORN.matcher(context.path()).matches() ? PHOTOS : FORM;
     }
 
@@ -57,16 +63,25 @@ final class Uploads {
 
     /** The files of that field; a field left empty by a browser brings none. */
     static List<byte[]> of(Context context, String field) {
-        return context.uploadedFiles(field).stream()
+        return of(context, field, LARGEST_FILE);
+    }
+
+    /** What another shop packed. */
+    static List<byte[]> bags(Context context, String field) {
+        return of(context, field, BAG.bytes());
+    }
+
+    private static List<byte[]> of(Context context, String field, long largest) {
+        List<UploadedFile> files = context.uploadedFiles(field).stream()
                 .filter(file -> file.size() > 0)
-                .map(Uploads::bytes)
                 .toList();
+        if (files.stream().anyMatch(file -> file.size() > largest)) {
+            throw new Refusal(413, "One of the files is over %d megabytes; send it smaller.".formatted(largest >> 20));
+        }
+        return files.stream().map(Uploads::bytes).toList();
     }
 
     private static byte[] bytes(UploadedFile file) {
-        if (file.size() > LARGEST_FILE) {
-            throw new Refusal(413, "One photograph is over 40 megabytes; send it smaller.");
-        }
         try (InputStream in = file.content()) {
             return in.readAllBytes();
         } catch (IOException e) {

@@ -38,7 +38,9 @@ final class DarkroomTest {
         byte[] photograph = Camera.photograph(Camera.upright(), 1, ByteOrder.LITTLE_ENDIAN);
         assertThat(latin(photograph)).contains(Camera.SECRETS);
         CleanPicture clean = Darkroom.develop(photograph);
+        assertThat(Darkroom.isClean(photograph)).isFalse();
         for (byte[] kept : new byte[][] {clean.large(), clean.small()}) {
+            assertThat(Darkroom.isClean(kept)).isTrue();
             assertThat(latin(kept)).doesNotContain(Camera.SECRETS).doesNotContain("Exif", "<script", "http");
             assertThat(markers(kept)).doesNotContain(0xe1, 0xe2, 0xed, 0xfe);
         }

@@ -1,0 +1,5 @@
+/** Tests of bags. */
+@NullMarked
+package hornwright.desk.bag;
+
+import org.jspecify.annotations.NullMarked;
