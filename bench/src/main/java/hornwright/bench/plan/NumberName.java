@@ -38,6 +38,7 @@ public enum NumberName {
     OFF_THE_LINE("offTheLine", "off the line of its neighbours"),
     RATIO("ratio", "rise at the front edge for each mm off the foot"),
     /** Corks, felts and contacts. */
+    AS_BUILT("asBuilt", "thickness as built, from packed pieces"),
     CHANGE("change", "change from what is there"),
     CUT_FULL("cutFull", "cut full at"),
     SHEET("sheet", "sheet from the shelf"),

@@ -40,6 +40,7 @@ final class PlaceOut {
                 .put("material", built.material())
                 .put("colour", built.colour())
                 .put("thickness_mm", built.thicknessMm())
+                .put("thicknessIsAtLeast", built.atLeast())
                 .put("says", built.says())
                 .put("fromArchive", built.fromArchive());
     }

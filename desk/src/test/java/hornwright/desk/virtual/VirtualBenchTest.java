@@ -19,6 +19,9 @@ final class VirtualBenchTest {
 
     private static final int LAST_UNSEEN = 2000;
 
+    /** Of fewer numbers than this the share says nothing to a hundredth. */
+    private static final int FEW = 500;
+
     private static final List<String> NOT_TO_THE_MARK =
             List.of("settles", "heightSettled", "ratio", "change", "contact error, not told");
 
@@ -62,6 +65,9 @@ final class VirtualBenchTest {
     private static void holds(Coverage coverage) {
         coverage.tallies().forEach((kind, tally) -> {
             boolean named = NOT_TO_THE_MARK.stream().anyMatch(kind::startsWith) || kind.endsWith("tried level");
+            if (tally.count() < FEW) {
+                return;
+            }
             assertThat(tally.share()).as(kind).isBetween(named ? 0.91 : 0.93, named ? 1 : 0.97);
         });
     }

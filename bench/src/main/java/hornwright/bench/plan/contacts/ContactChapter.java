@@ -66,6 +66,7 @@ public final class ContactChapter {
 
     private void size(Place place) {
         Map<NumberName, PlannedNumber> sizes = new LinkedHashMap<>();
+        asBuilt(place).ifPresent(number -> sizes.put(NumberName.AS_BUILT, number));
         switch (place.kind()) {
             case FOOT, BUMPER, GUARD, UPPER_STOP, ROCKER_CONTACT, SADDLE, GUIDE, SLEEVE, NECK_CORK ->
                 contact(place, sizes);
@@ -77,6 +78,18 @@ public final class ContactChapter {
         if (!sizes.isEmpty()) {
             numbers.put(place.id(), sizes);
         }
+    }
+
+    /** Pads are chosen by their own window; of what carries a cork or felt the archive tells the thickness. */
+    private Optional<PlannedNumber> asBuilt(Place place) {
+        PlaceTreatment treatment = ask.treatments().get(place.id());
+        boolean piece = switch (place.kind()) {
+            case FOOT, BUMPER, GUARD, UPPER_STOP, ROCKER_CONTACT, SADDLE, GUIDE, SLEEVE, NECK_CORK, LINK -> true;
+            default -> false;
+        };
+        return piece && treatment != null
+                ? PackedSince.asBuilt(place, treatment.built(), ask.rules(), reasons)
+                : Optional.empty();
     }
 
     private void contact(Place place, Map<NumberName, PlannedNumber> sizes) {

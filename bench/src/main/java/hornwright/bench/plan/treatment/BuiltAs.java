@@ -19,6 +19,8 @@ final class BuiltAs {
                     pattern.material(),
                     pattern.colour(),
                     pattern.thicknessMm() > 0 ? pattern.thicknessMm() : null,
+                    false,
+                    0,
                     "pattern " + keywork.id() + ", no witness",
                     false,
                     null);
@@ -27,6 +29,8 @@ final class BuiltAs {
                 known.material(),
                 known.colour(),
                 known.thicknessAtLeastMm(),
+                known.thicknessAtLeastMm() != null,
+                known.examined().looked() - known.examined().exceptions(),
                 known.gradeInWords(),
                 true,
                 known.grade());

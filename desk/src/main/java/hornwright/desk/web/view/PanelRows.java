@@ -91,7 +91,9 @@ public final class PanelRows {
         return joined(
                 built.material() == null ? "not known" : built.material(),
                 built.colour(),
-                built.thicknessMm() == null ? null : Written.plain(built.thicknessMm()) + " mm");
+                built.thicknessMm() == null
+                        ? null
+                        : (built.atLeast() ? "at least " : "") + Written.plain(built.thicknessMm()) + " mm");
     }
 
     private PlacePanel.Thickness thickness(PadChoice choice) {
