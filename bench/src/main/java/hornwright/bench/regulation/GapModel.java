@@ -135,13 +135,16 @@ final class GapModel {
         return gaps(errorsMm, all(times), false).mm();
     }
 
-    /** By how much each gap changes when the force, and with it what gives, is larger by a share. */
+    /**
+     * By how much each gap changes when the force, and with it what gives, is larger by a share; a pad pressed in by its own
+     * spring, which no finger's force changes, by that share of how deep it is.
+     */
     double[] givesMm(double[] errorsMm, double times, double share) {
         double[] as = gapsMm(errorsMm, times);
         double[] more = gapsMm(errorsMm, times * (1 + share));
         double[] gives = new double[as.length];
         for (int i = 0; i < gives.length; i++) {
-            gives[i] = Math.abs(more[i] - as[i]);
+            gives[i] = Math.hypot(more[i] - as[i], share * Math.min(0, as[i]));
         }
         return gives;
     }

@@ -13,7 +13,7 @@ final class Campaign {
     private static final ShopRules RULES = ShopRules.shipped();
 
     /** Regulating takes most of the time, so only every so manieth horn is regulated. */
-    private static final int REGULATED = 4;
+    private static final int REGULATED = 10;
 
     private final Keywork pattern;
     private final Hand hand = Hand.skilled();

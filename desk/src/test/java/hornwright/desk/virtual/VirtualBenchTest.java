@@ -23,7 +23,7 @@ final class VirtualBenchTest {
     private static final int FEW = 500;
 
     private static final List<String> NOT_TO_THE_MARK =
-            List.of("settles", "heightSettled", "ratio", "change", "contact error, not told");
+            List.of("settles", "heightSettled", "ratio", "change", "contact error", "expected gap");
 
     private static Keywork keywork(String name) {
         return KeyworkFile.shipped("tarrant-loe-" + name).orElseThrow();
