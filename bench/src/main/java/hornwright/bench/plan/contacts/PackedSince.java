@@ -23,8 +23,7 @@ final class PackedSince {
             return Optional.empty();
         }
         String id = "settling." + material.replace(' ', '-');
-        PlannedNumber share =
-                reasons.rule(rules, rules.find(id).map(Rule::id).orElse("settling.unknown"));
+        PlannedNumber share = reasons.rule(rules, rules.find(id).map(Rule::id).orElse("settling.unknown"));
         Rule differs = rules.get("foot.from-pattern_mm");
         PlannedNumber now = reasons.leaf(
                 new Because.FromArchive(
