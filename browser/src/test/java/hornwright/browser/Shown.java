@@ -37,6 +37,7 @@ record Shown(Program program, String horn) {
                 new PageOf("point", horn + "/point?sheet=heights"),
                 new PageOf("caliper", "/caliper"),
                 new PageOf("plan", horn + "/plan"),
+                new PageOf("links", horn + "/links"),
                 new PageOf("feel", horn + "/feel"),
                 new PageOf("closing", horn + "/closing"),
                 new PageOf("lever", horn + "/lever/e"),

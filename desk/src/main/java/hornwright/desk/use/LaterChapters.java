@@ -12,11 +12,17 @@ import hornwright.bench.plan.bounce.BounceQuestion;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
+import hornwright.bench.plan.measured.Measurements;
+import hornwright.bench.plan.regulation.LinksAnswer;
+import hornwright.bench.plan.regulation.RegulationChapter;
+import hornwright.bench.plan.regulation.YieldAnswer;
+import hornwright.bench.plan.regulation.YieldChapter;
 import hornwright.bench.plan.seat.SeatAnswer;
 import hornwright.bench.plan.seat.SeatChapter;
 import hornwright.bench.plan.seat.SeatQuestion;
 import hornwright.bench.plan.seat.SeatTotal;
 import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.Reading;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +81,28 @@ public final class LaterChapters {
                 : Optional.of(remembered("seat total " + job.id(), seats, SeatTotal::of));
     }
 
+    /** What the leaves under linked cups say, and what to add or take. */
+    public LinksAnswer links(Job job) {
+        return remembered("links " + job.id(), links(plans.inputs(job)), RegulationChapter::of);
+    }
+
+    /** The same as it would be with other readings; nothing is remembered. */
+    public LinksAnswer linksIfRead(Job job, List<Reading> readings) {
+        return RegulationChapter.of(links(plans.inputs(job).withReadings(readings)));
+    }
+
+    private static RegulationChapter.Question links(PlanInputs inputs) {
+        Measurements measured = Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone());
+        return RegulationChapter.Question.of(inputs.keywork(), measured, inputs.rules());
+    }
+
+    /** What a first assembly would come to. */
+    public YieldAnswer firstAssembly(Job job) {
+        PlanInputs inputs = plans.inputs(job);
+        return remembered(
+                "yield " + job.id(), new YieldChapter.Question(inputs.keywork(), inputs.rules()), YieldChapter::of);
+    }
+
     /** What the plan lays under the foot of a key. */
     public List<Sheet> underFoot(Job job, Key key) {
         return bounceQuestion(job).sheets(key);
@@ -94,6 +122,8 @@ public final class LaterChapters {
                         () -> plans.of(job).becauses(),
                         () -> rule(job, id),
                         () -> allSeats(job).map(SeatTotal::becauses).orElse(Becauses.none()),
+                        () -> links(job).becauses(),
+                        () -> id.startsWith("yield/") ? firstAssembly(job).becauses() : Becauses.none(),
                         () -> feel(job).becauses(),
                         () -> bounce(job).becauses(),
                         () -> bounce(job, keyIn(job, id)).becauses())

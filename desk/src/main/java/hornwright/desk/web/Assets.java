@@ -29,6 +29,7 @@ final class Assets {
             "flow.css",
             "sheets.css",
             "feel.css",
+            "links.css",
             "photo.css",
             "narrow.css",
             "print.css");

@@ -29,6 +29,7 @@ enum Sheet {
     ADHESIVES(Bay.SURVEY, "adhesives", "Adhesives"),
 
     PLAN(Bay.PLAN, "plan", "Sizes"),
+    LINKS(Bay.PLAN, "links", "Links"),
     CLOSING(Bay.PLAN, "closing", "Closing"),
     KEEP(Bay.PLAN, "keep", "Keep or replace"),
     FEEL(Bay.PLAN, "feel", "Feel"),

@@ -39,6 +39,7 @@ public final class Site {
                 new PointPages(desk)::routes,
                 new Calipers(desk)::routes,
                 new PlanPages(desk)::routes,
+                new LinksPages(desk)::routes,
                 new FeelPages(desk)::routes,
                 new MaterialsPages(desk)::routes,
                 new PaperPages(desk)::routes,

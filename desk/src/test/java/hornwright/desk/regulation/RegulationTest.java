@@ -190,15 +190,15 @@ class RegulationTest {
     /** What docs/method/regulation.md says of a coarser hand; if this changes, so must the page. */
     @Test
     @Tag("slow")
-    void cut_to_a_hundredth_four_horns_in_five_are_shut_by_one_round() {
-        assertThat(share(ALTO, 200, 0.01, 2, 12)).isBetween(0.74, 0.92);
+    void cut_to_a_hundredth_three_horns_in_four_are_shut_by_one_round() {
+        assertThat(share(ALTO, 200, 0.01, 2, 12)).isBetween(0.68, 0.88);
     }
 
     /** The same of the light force at which the feelers were read: nine in ten are not reached there. */
     @Test
     @Tag("slow")
-    void under_the_light_finger_of_the_readings_three_in_four_are() {
+    void under_the_light_finger_of_the_readings_two_in_three_are() {
         assertThat(share(ALTO, 200, usualHand(), RULES.value("regulation.feel-times"), 13))
-                .isBetween(0.62, 0.84);
+                .isBetween(0.57, 0.78);
     }
 }

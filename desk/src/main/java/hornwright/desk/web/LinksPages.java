@@ -1,0 +1,106 @@
+package hornwright.desk.web;
+
+import hornwright.bench.plan.regulation.LinksAnswer;
+import hornwright.bench.survey.Decision;
+import hornwright.desk.use.Regulate;
+import hornwright.desk.web.view.LinksRows;
+import hornwright.desk.web.view.MeasureGrid;
+import hornwright.desk.web.view.OnBench;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Regulation: what the leaf finds under linked cups, what to add or take at once, and that it is done. */
+final class LinksPages {
+    private final Desk desk;
+
+    LinksPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/links", context -> show(context, desk.bench(context), Map.of()));
+        routes.post("/horn/{id}/links/readings", this::record);
+        routes.get("/horn/{id}/links/preview", this::preview);
+        routes.post("/horn/{id}/links/accept", this::accept);
+        routes.post("/horn/{id}/links/done", this::done);
+        routes.get("/horn/{id}/links/sheet.pdf", this::sheet);
+    }
+
+    private void show(Context context, OnBench bench, Map<String, MeasureGrid.Typing> troubles) {
+        LinksRows rows = new LinksRows(bench, desk.later().links(bench.job()), troubles);
+        desk.answer(
+                context,
+                "links",
+                rows.page(
+                        desk.frame(context, bench, "Links", "links"),
+                        desk.later().firstAssembly(bench.job()),
+                        Units.symbol(context),
+                        Desk.fresh()));
+    }
+
+    private void record(Context context) {
+        OnBench bench = desk.bench(context);
+        TypedReadings typed = new TypedReadings(desk, context);
+        Map<String, MeasureGrid.Typing> troubles = typed.keep(bench);
+        OnBench after = desk.bench(bench.id());
+        if (Live.asked(context)) {
+            Set<String> sent = new LinkedHashSet<>();
+            typed.fields().forEach(field -> sent.add(field.name()));
+            LinksRows rows = new LinksRows(after, desk.later().links(after.job()), troubles);
+            desk.answer(context, "links-live", rows.live(sent, false, Desk.fresh()));
+        } else if (troubles.isEmpty()) {
+            Back.to(context, after.address("links"));
+        } else {
+            context.status(422);
+            show(context, after, troubles);
+        }
+    }
+
+    /** What would follow from what is being typed; nothing is kept. */
+    private void preview(Context context) {
+        OnBench bench = desk.bench(context);
+        LinksAnswer ahead = new TypedReadings(desk, context)
+                .ahead(bench)
+                .map(readings -> desk.later().linksIfRead(bench.job(), readings))
+                .orElseGet(() -> desk.later().links(bench.job()));
+        desk.answer(context, "links-live", new LinksRows(bench, ahead, Map.of()).live(Set.of(), true, Desk.fresh()));
+    }
+
+    private void accept(Context context) {
+        OnBench bench = desk.bench(context);
+        List<Decision.Contact> contacts = desk.later().links(bench.job()).toDo().stream()
+                .flatMap(line -> LinksRows.decided(line).stream())
+                .toList();
+        if (contacts.isEmpty()) {
+            throw new Refusal(409, "There is nothing to alter by these readings; load the page again.");
+        }
+        Desk.kept(new Regulate(desk.shop()).accept(bench.id(), Desk.form(context), contacts));
+        Back.to(context, bench.address("links") + "#work");
+    }
+
+    private void done(Context context) {
+        OnBench bench = desk.bench(context);
+        String link = Desk.field(context, "link");
+        Decision.Contact contact = LinksRows.settled(bench)
+                .filter(one -> one.link().equals(link))
+                .findFirst()
+                .orElseThrow(
+                        () -> new Refusal(409, "Nothing is settled at this contact any more; load the page again."));
+        Desk.kept(new Regulate(desk.shop()).done(bench.id(), Desk.form(context), contact));
+        Back.to(context, bench.address("links") + "#work");
+    }
+
+    private void sheet(Context context) {
+        OnBench bench = desk.bench(context);
+        byte[] pdf = new LinksRows(bench, desk.later().links(bench.job()), Map.of())
+                .sheet(SheetHeads.of(desk, bench))
+                .pdf(SheetHeads.size(context));
+        context.contentType("application/pdf");
+        context.header("Content-Disposition", "inline; filename=\"regulation.pdf\"");
+        context.result(pdf);
+    }
+}

@@ -1,0 +1,121 @@
+package hornwright.desk.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hornwright.desk.use.OpenShop;
+import hornwright.desk.use.Shop;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Regulation as a plain page without scripts. */
+final class LinksPagesTest {
+    private static final String FELT = "r%2FLINKED_GAP%2Fcup.d%2Fpressing+d=0.21"
+            + "&r%2FLINKED_GAP%2Fcup.f-sharp%2Fpressing+d=0&r%2FLINKED_GAP%2Fcup.bis%2Fpressing+d=0";
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private Shop shop;
+
+    @SuppressWarnings("NullAway.Init")
+    private WebServer server;
+
+    @SuppressWarnings("NullAway.Init")
+    private Wire wire;
+
+    @SuppressWarnings("NullAway.Init")
+    private String horn;
+
+    @BeforeEach
+    void start() throws Exception {
+        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
+        server = WebServer.start(new Site(shop), 0);
+        wire = new Wire(server.address());
+        horn = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41207&use=WORKING")
+                .header("Location");
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+        shop.close();
+    }
+
+    private String page() throws IOException {
+        return wire.get(horn + "/links").body();
+    }
+
+    private String seq() throws IOException {
+        Matcher seq = Pattern.compile("id=\"seq\" value=\"(\\d+)\"").matcher(page());
+        assertThat(seq.find()).isTrue();
+        return seq.group(1);
+    }
+
+    private Wire.Answer post(String verb, String fields) throws IOException {
+        return wire.post(horn + "/links/" + verb, "key=" + verb + "-" + seq() + "&seq=" + seq() + "&" + fields);
+    }
+
+    @Test
+    void before_anybody_has_felt_it_asks_and_proposes_nothing() throws IOException {
+        assertThat(page())
+                .contains("Nobody has felt yet")
+                .doesNotContain("Add or take, all at once")
+                .contains("Cut to plan, not yet regulated");
+    }
+
+    @Test
+    void readings_become_a_proposal_the_proposal_work_and_work_is_done() throws IOException {
+        assertThat(post("readings", FELT).status()).isEqualTo(303);
+        assertThat(page()).contains("Felt at 3 of 24 spots").contains("Add or take, all at once");
+        assertThat(post("accept", "").status()).isEqualTo(303);
+        assertThat(page()).contains("Done: D on F♯");
+        assertThat(post("done", "link=link.d-to-f-sharp").status()).isEqualTo(303);
+        assertThat(page()).doesNotContain("Done: D on F♯").contains("no longer counts, feel again");
+    }
+
+    @Test
+    void every_number_opens_its_because() throws IOException {
+        post("readings", FELT);
+        Matcher why = Pattern.compile("href=\"(/horn/[^\"]*because[^\"]*)\"").matcher(page());
+        int opened = 0;
+        while (why.find()) {
+            assertThat(wire.get(why.group(1).replace("&amp;", "&")).status())
+                    .as(why.group(1))
+                    .isEqualTo(200);
+            opened++;
+        }
+        assertThat(opened).isGreaterThan(10);
+    }
+
+    @Test
+    void what_is_not_understood_stays_in_its_field_with_a_sentence() throws IOException {
+        Wire.Answer answer = post("readings", "r%2FLINKED_GAP%2Fcup.d%2Fpressing+d=tight");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.body()).contains("Not understood yet").contains("value=\"tight\"");
+    }
+
+    @Test
+    void what_is_no_longer_settled_cannot_be_done() throws IOException {
+        assertThat(post("done", "link=link.d-to-f-sharp").status()).isEqualTo(409);
+        assertThat(post("accept", "").status()).isEqualTo(409);
+    }
+
+    @Test
+    void the_sheet_for_the_wall_prints_on_either_paper() throws IOException {
+        post("readings", FELT);
+        for (String size : new String[] {"", "?size=letter"}) {
+            Wire.Answer sheet = wire.get(horn + "/links/sheet.pdf" + size);
+            assertThat(sheet.header("Content-Type")).isEqualTo("application/pdf");
+            assertThat(sheet.body()).startsWith("%PDF");
+        }
+    }
+}
