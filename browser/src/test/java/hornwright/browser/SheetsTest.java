@@ -47,6 +47,13 @@ final class SheetsTest {
                     .click();
             assertThat(page.locator(".pin-list > li")).hasCount(1);
             assertThat(page.locator(".pins .pin")).hasCount(1);
+            page.setViewportSize(390, 844);
+            Locator drawing = page.locator(".pinning");
+            double width = drawing.boundingBox().width;
+            drawing.click(new Locator.ClickOptions().setPosition(width / 2, 24));
+            page.getByLabel("How long").fill("5");
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Set the pin")).click();
+            assertThat(page.locator(".pin-list .where").first()).containsText("Neck");
             Assertions.assertThat(browser.complaints()).isEmpty();
         }
     }

@@ -7,11 +7,15 @@ import hornwright.bench.seal.LeakSite;
 import hornwright.bench.seal.LeakSites;
 import hornwright.bench.seal.SealSheet;
 import hornwright.bench.sheet.SheetAnswer;
+import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.sheet.SheetLine;
 import hornwright.bench.sheet.Verdict;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Unit;
+import hornwright.bench.survey.WorkDone;
+import hornwright.bench.survey.WorkKind;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SealSheetTest {
@@ -51,6 +55,17 @@ class SealSheetTest {
                 .asked());
         assertThat(answer.line("pad.palm-d").orElseThrow().says()).contains("weakens most");
         assertThat(answer.summary()).contains("Leaks at palm D pad");
+    }
+
+    @Test
+    void a_site_that_sealed_is_untried_again_once_its_arm_was_bent() {
+        Asking asking = everySiteSeals(0);
+        SheetAsked bent = SheetAsked.of(
+                asking.inputs().withWorkDone(List.of(new WorkDone("w1", WorkKind.ARM_BENT, "palm-d", null))));
+        SheetAnswer answer = SealSheet.of(bent);
+        assertThat(answer.line("pad.palm-d").orElseThrow().verdict()).isEqualTo(Verdict.UNTRIED);
+        assertThat(answer.line("pad.d").orElseThrow().verdict()).isEqualTo(Verdict.GOOD);
+        assertThat(answer.summary()).contains("One site is untried: palm D pad");
     }
 
     @Test

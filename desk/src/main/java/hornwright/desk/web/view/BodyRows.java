@@ -119,8 +119,8 @@ public final class BodyRows {
     private static String mark(int number, Spot at, PinSort sort) {
         return String.format(
                 Locale.ROOT,
-                "<g transform=\"translate(%.1f %.1f)\"><title>Pin %d: %s</title><path class=\"pin\""
-                        + " d=\"M0 0L-7 -18A10 10 0 1 1 7 -18Z\"/><text class=\"pin-no\" y=\"-20\">%d</text></g>",
+                "<g transform=\"translate(%.1f %.1f)\"><g class=\"pin-turn\"><title>Pin %d: %s</title><path class=\"pin\""
+                        + " d=\"M0 0L-7 -18A10 10 0 1 1 7 -18Z\"/><text class=\"pin-no\" y=\"-20\">%d</text></g></g>",
                 at.x(),
                 at.y(),
                 number,
