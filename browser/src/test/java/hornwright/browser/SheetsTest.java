@@ -52,7 +52,8 @@ final class SheetsTest {
             double width = drawing.boundingBox().width;
             drawing.click(new Locator.ClickOptions().setPosition(width / 2, 24));
             page.getByLabel("How long").fill("5");
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Set the pin")).click();
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Set the pin"))
+                    .click();
             assertThat(page.locator(".pin-list .where").first()).containsText("Neck");
             Assertions.assertThat(browser.complaints()).isEmpty();
         }
