@@ -48,6 +48,23 @@ final class LengthsTest {
     }
 
     @Test
+    void every_sixty_fourth_up_to_forty_inches_is_read_exactly_and_written_back() {
+        for (int n = 1; n <= 2560; n++) {
+            java.math.BigDecimal right = new java.math.BigDecimal(n)
+                    .multiply(new java.math.BigDecimal("25.4"))
+                    .divide(new java.math.BigDecimal(64));
+            String written = InchFraction.near(right.doubleValue()).orElseThrow();
+            for (String typed : java.util.List.of(written, written.replace(' ', '-'), written.replace("\"", " in"))) {
+                assertThat(Lengths.read(typed, LengthUnit.MILLIMETRE))
+                        .as("%d/64 as %s", n, typed)
+                        .isInstanceOfSatisfying(
+                                Typed.Amount.class,
+                                amount -> assertThat(amount.value()).isEqualByComparingTo(right));
+            }
+        }
+    }
+
+    @Test
     void spaces_that_cannot_be_seen_are_forgiven() {
         assertThat(Lengths.read("\u00a04.62\u2009mm\u200b\r\n", LengthUnit.MILLIMETRE))
                 .isEqualTo(new Typed.Amount(new BigDecimal("4.62"), "mm"));

@@ -65,6 +65,41 @@ final class TrayTest {
         }
     }
 
+    /** Budgets of a first visit, as a browser on a slow line would load it: 60 KiB a page, 30 KiB of script in all. */
+    @Test
+    void a_page_weighs_at_most_60_kibibytes_and_all_script_30() throws IOException {
+        String shelf = wire.get("/").body();
+        int script = 0;
+        for (String path : addresses(shelf, "src=\"(/assets/[^\"]+\\.js)\"")) {
+            script += packed(wire.get(path).body());
+        }
+        int style = 0;
+        for (String path : addresses(shelf, "href=\"(/assets/[^\"]+\\.css)\"")) {
+            style += packed(wire.get(path).body());
+        }
+        assertThat(script).as("script").isBetween(1, 30 * 1024);
+        for (Sheet sheet : Sheet.values()) {
+            String path = horn + (sheet.page().isEmpty() ? "" : "/" + sheet.page());
+            assertThat(packed(wire.get(path).body()) + style).as(path).isBetween(1, 60 * 1024);
+        }
+    }
+
+    private static java.util.List<String> addresses(String page, String pattern) {
+        return java.util.regex.Pattern.compile(pattern)
+                .matcher(page)
+                .results()
+                .map(result -> result.group(1))
+                .toList();
+    }
+
+    private static int packed(String text) throws IOException {
+        var bytes = new java.io.ByteArrayOutputStream();
+        try (var zip = new java.util.zip.GZIPOutputStream(bytes)) {
+            zip.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        return bytes.size();
+    }
+
     @Test
     void the_tray_has_room_for_eight_compartments_and_no_more() {
         assertThat(Bay.values()).hasSizeLessThanOrEqualTo(8);
