@@ -60,7 +60,7 @@ public final class RulerSvg {
 
     /** The numbered edge of the ruler, with this horn. */
     public String axis() {
-        StringBuilder out = new StringBuilder("<svg class=\"strip axis\" height=\"48\" aria-hidden=\"true\">");
+        StringBuilder out = new StringBuilder("<svg class=\"strip r-scale\" height=\"48\" aria-hidden=\"true\">");
         int number = 0;
         for (RulerScale.Tick tick : scale.ticks()) {
             boolean covered = Math.abs(scale.share(tick.serial()) - scale.share(here)) < 0.03;
