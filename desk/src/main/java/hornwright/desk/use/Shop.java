@@ -105,6 +105,10 @@ public final class Shop implements AutoCloseable {
     }
 
     Saved save(StreamName stream, Form form, Edit... edits) {
+        if (form.expectedSeq() > history(stream).seq()) {
+            return new Saved.Refused(
+                    "This page knows of edits that are not here, perhaps from before a restore; open it again.");
+        }
         List<Draft> drafts = new ArrayList<>();
         for (Edit edit : edits) {
             drafts.add(new Draft(stream, form.expectedSeq() + drafts.size(), edit));

@@ -116,6 +116,17 @@ abstract class ShopContract {
     }
 
     @Test
+    void a_page_that_knows_more_edits_than_there_are_is_refused_with_a_sentence() {
+        String job = openJob();
+        Saved outcome = new WriteNote(shop).write(job, once(99_999), "job", "from another shop's page");
+        assertThat(outcome)
+                .isInstanceOfSatisfying(
+                        Saved.Refused.class,
+                        refused -> assertThat(refused.why()).contains("open it again"));
+        assertThat(shop.jobNow(job).notes()).isEmpty();
+    }
+
+    @Test
     void a_form_sent_twice_opens_one_job_and_keeps_one_reading() {
         Form form = once(0);
         Saved first = new OpenJob(shop).open(form, alto(), new Arrival(null, ""), null);
