@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * the factory, how good the evidence is, and where the gaps are.
  *
  * @param observations each names a witness of this archive
+ * @param years the shop's table from serial to year
  * @param searches where somebody looked for more about a place; without one nothing there is Established
  */
 public record Archive(
@@ -25,7 +26,8 @@ public record Archive(
         List<Observation> observations,
         List<Statement> statements,
         List<Resolution> resolutions,
-        Map<String, SearchLog> searches) {
+        Map<String, SearchLog> searches,
+        YearTable years) {
     /** Prior weight of each material in each stretch without a change; see {@link PlaceArchive}. */
     public static final double PRIOR = PlaceArchive.PRIOR;
 
@@ -50,6 +52,21 @@ public record Archive(
                         "observation " + seen.id() + " names " + seen.witness() + ", who is no witness");
             }
         }
+    }
+
+    /** Without a table of years. */
+    public Archive(
+            String maker,
+            List<Witness> witnesses,
+            List<Observation> observations,
+            List<Statement> statements,
+            List<Resolution> resolutions,
+            Map<String, SearchLog> searches) {
+        this(maker, witnesses, observations, statements, resolutions, searches, new YearTable(List.of()));
+    }
+
+    public Archive with(YearTable table) {
+        return new Archive(maker, witnesses, observations, statements, resolutions, searches, table);
     }
 
     public static Archive empty(String maker) {

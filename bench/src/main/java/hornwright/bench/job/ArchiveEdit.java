@@ -8,6 +8,8 @@ public sealed interface ArchiveEdit extends Edit
                 ConflictResolved,
                 SearchLogged,
                 EvidenceBroughtIn,
+                YearRowPut,
+                YearRowTaken,
                 Undone {
     @Override
     default boolean belongsIn(StreamName stream) {

@@ -6,6 +6,8 @@ import hornwright.bench.archive.Resolution;
 import hornwright.bench.archive.SearchLog;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
+import hornwright.bench.archive.YearRow;
+import hornwright.bench.archive.YearTable;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -31,6 +33,9 @@ public record ArchiveFold() implements Folding<Archives> {
             case SearchLogged logged ->
                 archives.with(with(archives.of(logged.maker()), logged.place(), logged.search()));
             case EvidenceBroughtIn brought -> brought(archives, brought);
+            case YearRowPut put ->
+                archives.with(years(archives.of(put.maker()), put.row().serial(), List.of(put.row())));
+            case YearRowTaken taken -> archives.with(years(archives.of(taken.maker()), taken.serial(), List.of()));
             default ->
                 throw new IllegalStateException("'%s' does not change the archive"
                         .formatted(posted.edit().inWords()));
@@ -82,7 +87,13 @@ public record ArchiveFold() implements Folding<Archives> {
             all.put(look.id(), look);
         }
         return new Archive(
-                a.maker(), a.witnesses(), List.copyOf(all.values()), a.statements(), a.resolutions(), a.searches());
+                a.maker(),
+                a.witnesses(),
+                List.copyOf(all.values()),
+                a.statements(),
+                a.resolutions(),
+                a.searches(),
+                a.years());
     }
 
     private static Archive with(Archive a, Witness witness) {
@@ -92,24 +103,36 @@ public record ArchiveFold() implements Folding<Archives> {
                 a.observations(),
                 a.statements(),
                 a.resolutions(),
-                a.searches());
+                a.searches(),
+                a.years());
     }
 
     private static Archive with(Archive a, Statement statement) {
         List<Statement> statements =
                 put(a.statements(), statement, said -> said.evidence().id());
-        return new Archive(a.maker(), a.witnesses(), a.observations(), statements, a.resolutions(), a.searches());
+        return new Archive(
+                a.maker(), a.witnesses(), a.observations(), statements, a.resolutions(), a.searches(), a.years());
     }
 
     private static Archive with(Archive a, Resolution resolution) {
         List<Resolution> resolutions = put(a.resolutions(), resolution, Resolution::evidence);
-        return new Archive(a.maker(), a.witnesses(), a.observations(), a.statements(), resolutions, a.searches());
+        return new Archive(
+                a.maker(), a.witnesses(), a.observations(), a.statements(), resolutions, a.searches(), a.years());
     }
 
     private static Archive with(Archive a, String place, SearchLog search) {
         Map<String, SearchLog> searches = new HashMap<>(a.searches());
         searches.put(place, search);
-        return new Archive(a.maker(), a.witnesses(), a.observations(), a.statements(), a.resolutions(), searches);
+        return new Archive(
+                a.maker(), a.witnesses(), a.observations(), a.statements(), a.resolutions(), searches, a.years());
+    }
+
+    /** What the table says of one serial from now on: a row, or none. */
+    private static Archive years(Archive a, long serial, List<YearRow> now) {
+        List<YearRow> rows = new ArrayList<>(a.years().rows());
+        rows.removeIf(row -> row.serial() == serial);
+        rows.addAll(now);
+        return a.with(new YearTable(rows));
     }
 
     private static <T> List<T> put(List<T> all, T item, Function<T, String> id) {

@@ -9,6 +9,8 @@ import hornwright.bench.archive.Resolution;
 import hornwright.bench.archive.SearchLog;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
+import hornwright.bench.archive.YearRow;
+import hornwright.bench.archive.YearTable;
 import hornwright.desk.json.Bound;
 import hornwright.desk.json.Faults;
 import hornwright.desk.json.Fields;
@@ -26,7 +28,8 @@ record ArchiveParts(
         List<List<Observation>> looks,
         List<Statement> statements,
         List<Resolution> resolutions,
-        Map<String, SearchLog> searches) {
+        Map<String, SearchLog> searches,
+        List<YearRow> years) {
     static final String FORMAT = "hornwright-archive";
     static final int VERSION = 1;
 
@@ -47,7 +50,8 @@ record ArchiveParts(
                 file.list("observations", ObservationJson::read),
                 file.list("statements", StatementJson::read),
                 file.list("resolutions", StatementJson::resolution),
-                searches(file));
+                searches(file),
+                YearJson.list(file));
     }
 
     private static Map<String, SearchLog> searches(Fields file) {
@@ -112,6 +116,12 @@ record ArchiveParts(
 
     Archive assemble() {
         return new Archive(
-                maker, witnesses, looks.stream().flatMap(List::stream).toList(), statements, resolutions, searches);
+                maker,
+                witnesses,
+                looks.stream().flatMap(List::stream).toList(),
+                statements,
+                resolutions,
+                searches,
+                new YearTable(years));
     }
 }

@@ -36,6 +36,8 @@ final class ArchiveText {
                 "resolutions",
                 archive.resolutions().stream().map(StatementJson::write).toList()));
         members.add(list("searches", searches(archive.searches())));
+        members.add(list(
+                "years", archive.years().rows().stream().map(YearJson::write).toList()));
         return "{\n" + String.join(",\n", members) + "\n}\n";
     }
 

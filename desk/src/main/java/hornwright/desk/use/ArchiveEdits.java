@@ -9,6 +9,7 @@ import hornwright.bench.job.ObservationsMade;
 import hornwright.bench.job.SearchLogged;
 import hornwright.bench.job.StatementAdded;
 import hornwright.bench.job.WitnessAdded;
+import hornwright.bench.job.YearRowPut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -32,6 +33,7 @@ final class ArchiveEdits {
         archive.resolutions().forEach(aside -> edits.add(new ConflictResolved(archive.maker(), aside)));
         new TreeMap<>(archive.searches())
                 .forEach((place, search) -> edits.add(new SearchLogged(archive.maker(), place, search)));
+        archive.years().rows().forEach(row -> edits.add(new YearRowPut(archive.maker(), row)));
         return edits;
     }
 }

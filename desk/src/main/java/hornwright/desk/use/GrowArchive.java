@@ -6,6 +6,8 @@ import hornwright.bench.archive.Resolution;
 import hornwright.bench.archive.SearchLog;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
+import hornwright.bench.archive.YearRow;
+import hornwright.bench.archive.YearTable;
 import hornwright.bench.job.ConflictResolved;
 import hornwright.bench.job.Edit;
 import hornwright.bench.job.ObservationsMade;
@@ -13,7 +15,10 @@ import hornwright.bench.job.SearchLogged;
 import hornwright.bench.job.StatementAdded;
 import hornwright.bench.job.StreamName;
 import hornwright.bench.job.WitnessAdded;
+import hornwright.bench.job.YearRowPut;
+import hornwright.bench.job.YearRowTaken;
 import hornwright.desk.json.Faults;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -67,6 +72,33 @@ public record GrowArchive(Shop shop) {
                 places.stream()
                         .map(place -> new SearchLogged(maker, place, search))
                         .toArray(Edit[]::new));
+    }
+
+    /** A row of the table of years; one that would let the years run backwards is refused. */
+    public Saved year(Form form, String maker, YearRow row) {
+        List<YearRow> rows = new ArrayList<>(years(maker));
+        rows.removeIf(one -> one.serial() == row.serial());
+        rows.add(row);
+        Faults faults = new Faults();
+        new YearTable(rows)
+                .backwards()
+                .ifPresent(against -> faults.add(
+                        "/row/year", against.inWords() + ". One of the two is wrong.", "\"year\": \"1937/1939\""));
+        faults.refuseIfAny();
+        return shop.save(StreamName.ARCHIVE, form, new YearRowPut(maker, row));
+    }
+
+    public Saved withoutYear(Form form, String maker, long serial) {
+        if (years(maker).stream().noneMatch(row -> row.serial() == serial)) {
+            Faults faults = new Faults();
+            faults.add("/serial", "the table has no row of " + serial, "the serial of a row");
+            faults.refuseIfAny();
+        }
+        return shop.save(StreamName.ARCHIVE, form, new YearRowTaken(maker, serial));
+    }
+
+    private List<YearRow> years(String maker) {
+        return shop.archive().state().of(maker).years().rows();
     }
 
     /** The kind belongs to the origin: a copy cannot be of another kind than what it copies. */

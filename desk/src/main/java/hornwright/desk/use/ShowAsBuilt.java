@@ -7,6 +7,7 @@ import hornwright.bench.archive.Family;
 import hornwright.bench.archive.NextLook;
 import hornwright.bench.archive.SerialRange;
 import hornwright.bench.archive.Witness;
+import hornwright.bench.archive.YearAnswer;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Voice;
@@ -28,6 +29,7 @@ public final class ShowAsBuilt {
     /**
      * @param built every place of the keywork; one nobody looked at is a gap
      * @param shown the serials the ruler runs over
+     * @param year when such a number was made, by the shop's table
      * @param next where one more look would tell most, one place of each family
      */
     public record Sheet(
@@ -38,7 +40,8 @@ public final class ShowAsBuilt {
             List<Family> families,
             SerialRange shown,
             List<NextLook> next,
-            int witnesses) {}
+            int witnesses,
+            YearAnswer year) {}
 
     private final Shop shop;
     private final Map<Asked, Sheet> known = new ConcurrentHashMap<>();
@@ -66,8 +69,16 @@ public final class ShowAsBuilt {
         List<Family> families = Family.of(keywork.places(), built, courses);
         List<String> firsts =
                 families.stream().map(family -> family.places().getFirst().id()).toList();
-        return new Sheet(keywork, voice, serial, built, families, shown, archive.nextLooks(voice, serial, firsts), (int)
-                serials(archive, voice).count());
+        return new Sheet(
+                keywork,
+                voice,
+                serial,
+                built,
+                families,
+                shown,
+                archive.nextLooks(voice, serial, firsts),
+                (int) serials(archive, voice).count(),
+                archive.years().at(serial));
     }
 
     private static SerialRange shown(Archive archive, Voice voice, long serial) {

@@ -35,6 +35,7 @@ import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PlacePanel;
 import hornwright.desk.web.view.WitnessPage;
 import hornwright.desk.web.view.WitnessRows;
+import hornwright.desk.web.view.YearRows;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -62,6 +63,8 @@ final class ArchivePages {
         routes.post("/archive/statement", this::state);
         routes.post("/archive/search", this::search);
         routes.post("/archive/resolve", this::resolve);
+        routes.post("/archive/year", this::putYear);
+        routes.post("/archive/year/out", this::takeYearOut);
         routes.get("/archive/history", this::history);
         routes.post("/archive/undo", this::undo);
     }
@@ -96,6 +99,7 @@ final class ArchivePages {
                         rows.asides(),
                         rows.said(),
                         rows.searches(),
+                        new YearRows(archive.years()).years(Objects.requireNonNullElse(context.queryParam("of"), "")),
                         new WitnessPage.Facts(
                                 Desk.field(context, "serial"),
                                 WitnessPages.voices(Voice.ALTO),
@@ -269,6 +273,28 @@ final class ArchivePages {
                 context,
                 () -> new GrowArchive(desk.shop())
                         .resolve(Desk.form(context), archive().maker(), asides));
+    }
+
+    private void putYear(Context context) {
+        YearForm form = new YearForm(context);
+        form.row()
+                .ifPresentOrElse(
+                        row -> keep(
+                                context,
+                                () -> new GrowArchive(desk.shop())
+                                        .year(Desk.form(context), archive().maker(), row)),
+                        () -> show(context, form.faults()));
+    }
+
+    private void takeYearOut(Context context) {
+        String serial = Desk.field(context, "serial");
+        if (!serial.matches(DIGITS)) {
+            throw new Refusal(422, "Say which row is to be taken out, by its serial.");
+        }
+        keep(
+                context,
+                () -> new GrowArchive(desk.shop())
+                        .withoutYear(Desk.form(context), archive().maker(), Long.parseLong(serial)));
     }
 
     private void keep(Context context, Supplier<Saved> save) {

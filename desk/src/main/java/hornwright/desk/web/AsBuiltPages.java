@@ -91,6 +91,7 @@ final class AsBuiltPages {
                 bench == null ? null : rows.next(bench.address("survey")),
                 rows.title(),
                 rows.lead(),
+                rows.year(),
                 first,
                 bench == null ? "" : bench.address(""),
                 new RulerRows(sheet, id -> evidenceAddress(sheet, id) + horn).all(),

@@ -93,6 +93,14 @@ class ArchiveFileTest {
     }
 
     @Test
+    void a_row_of_years_that_cannot_stand_is_refused_with_an_example() {
+        assertThat(faults("\"year\": \"1937\"", "\"year\": \"1937/..\""))
+                .contains(new Fault("/years/1/year", "a row needs both ends of its year", "\"year\": \"1937/1939\""));
+        assertThat(faults("\"serial\": 40300, \"year\"", "\"serial\": 38000, \"year\""))
+                .anySatisfy(fault -> assertThat(fault.what()).isEqualTo("serial 38000 has a row already"));
+    }
+
+    @Test
     void the_published_schema_says_what_the_reader_says() {
         PublishedSchema schema = PublishedSchema.of("archive");
         assertThat(schema.against(TEXT)).isEmpty();

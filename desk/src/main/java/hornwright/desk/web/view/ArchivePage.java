@@ -16,6 +16,7 @@ public record ArchivePage(
         List<Aside> asides,
         List<Said> said,
         List<Searched> searches,
+        Years years,
         WitnessPage.Facts fresh,
         Form form,
         List<String> faults,

@@ -17,6 +17,7 @@ public record AsBuiltPage(
         @Nullable Next next,
         String title,
         String lead,
+        Years.Answer year,
         String first,
         String here,
         Ruler ruler,

@@ -40,6 +40,10 @@ public final class AsBuiltRows {
                 .formatted(sheet.witnesses());
     }
 
+    public Years.Answer year() {
+        return YearRows.answer(sheet.year());
+    }
+
     /** Where one more look would help most. */
     public List<AsBuiltPage.Look> looks() {
         return sheet.next().stream().limit(LOOKS).map(this::look).toList();
