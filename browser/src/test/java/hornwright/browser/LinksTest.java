@@ -87,6 +87,21 @@ final class LinksTest {
         Assertions.assertThat(Browser.barriers(page)).isEmpty();
     }
 
+    @Test
+    void what_moves_once_it_has_packed_opens_its_because_and_leads_to_the_day() {
+        Page page = browser.page(820, 1180, ColorScheme.LIGHT, true);
+        page.navigate(program.address() + "/horn/q-0001/links#packed");
+        Locator packed = page.locator("#packed");
+        assertThat(packed).containsText("a gap most likely opens");
+        packed.getByText("What each contact loses").click();
+        packed.locator("details[open] .why").first().click();
+        assertThat(page.locator("#because")).containsText("share the material loses");
+        packed.getByRole(AriaRole.LINK, new Locator.GetByRoleOptions().setName("The day stands on the hand-over"))
+                .click();
+        assertThat(page.locator(".signing")).containsText("parts of the packing are over by then");
+        Assertions.assertThat(Browser.barriers(page)).isEmpty();
+    }
+
     private static void type(Locator field, String text) {
         field.fill(text);
         field.press("Enter");

@@ -25,11 +25,16 @@ public record Recheck(LocalDate on, double byThenMm, double u, double inTheEndMm
         double slower = done(days, pace.value() + pace.u());
         double end = ratio * settling.lossMm();
         double u = Math.hypot(ratio * settling.u() * done, end * (done - slower));
-        return new Recheck(laid.plusDays(days), end * done, u, end);
+        return new Recheck(day(laid, rules), end * done, u, end);
+    }
+
+    /** The day to look again at what was laid on that day. */
+    public static LocalDate day(LocalDate laid, ShopRules rules) {
+        return laid.plusDays(Math.round(rules.value("settling.recheck_d")));
     }
 
     /** Share that is over after so many days: fast at first, then ever slower. */
-    private static double done(double days, double pace) {
+    public static double done(double days, double pace) {
         return 1 - Math.exp(-days / pace);
     }
 }

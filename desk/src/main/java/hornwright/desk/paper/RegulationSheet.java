@@ -10,9 +10,11 @@ import java.util.List;
  * @param title the horn, as the shop calls it
  * @param line number, shop and day
  * @param sum what it comes to, one sentence
+ * @param packed where it comes to once new material has packed, a sentence or two
  * @param stacks one drawing a finger
  */
-public record RegulationSheet(String title, String line, String sum, List<Figure> stacks, List<Line> contacts) {
+public record RegulationSheet(
+        String title, String line, String sum, String packed, List<Figure> stacks, List<Line> contacts) {
     public RegulationSheet {
         stacks = List.copyOf(stacks);
         contacts = List.copyOf(contacts);

@@ -21,6 +21,9 @@ import hornwright.bench.plan.seat.SeatAnswer;
 import hornwright.bench.plan.seat.SeatChapter;
 import hornwright.bench.plan.seat.SeatQuestion;
 import hornwright.bench.plan.seat.SeatTotal;
+import hornwright.bench.plan.settled.SettledAnswer;
+import hornwright.bench.plan.settled.SettledChapter;
+import hornwright.bench.plan.settled.SettledQuestion;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.survey.Reading;
 import java.util.List;
@@ -103,6 +106,12 @@ public final class LaterChapters {
                 "yield " + job.id(), new YieldChapter.Question(inputs.keywork(), inputs.rules()), YieldChapter::of);
     }
 
+    /** Heights and regulation once what was laid new has packed down. */
+    public SettledAnswer settled(Job job) {
+        return remembered(
+                "settled " + job.id(), SettledQuestion.of(plans.inputs(job), plans.of(job)), SettledChapter::of);
+    }
+
     /** What the plan lays under the foot of a key. */
     public List<Sheet> underFoot(Job job, Key key) {
         return bounceQuestion(job).sheets(key);
@@ -123,6 +132,7 @@ public final class LaterChapters {
                         () -> rule(job, id),
                         () -> allSeats(job).map(SeatTotal::becauses).orElse(Becauses.none()),
                         () -> links(job).becauses(),
+                        () -> id.startsWith("packed/") ? settled(job).becauses() : Becauses.none(),
                         () -> id.startsWith("yield/") ? firstAssembly(job).becauses() : Becauses.none(),
                         () -> feel(job).becauses(),
                         () -> bounce(job).becauses(),

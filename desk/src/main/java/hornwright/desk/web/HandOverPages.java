@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.bench.plan.settled.RecheckDay;
+import hornwright.bench.rules.ShopRules;
 import hornwright.bench.survey.Decision;
 import hornwright.desk.journal.Blob;
 import hornwright.desk.paper.HandOver;
@@ -36,6 +38,7 @@ final class HandOverPages {
     private void show(Context context, OnBench bench, String fault) {
         HandOverRows rows = new HandOverRows(bench);
         LocalDate recheck = proposed(bench);
+        RecheckDay day = rows.recheck(LocalDate.now(ZoneId.systemDefault()), rules());
         desk.answer(
                 context,
                 "handover",
@@ -50,6 +53,7 @@ final class HandOverPages {
                         rows.heights(),
                         rows.open(),
                         recheck.toString(),
+                        rows.proposed(day, desk.later().settled(bench.job())),
                         fault,
                         rows.signed()));
     }
@@ -61,9 +65,13 @@ final class HandOverPages {
     private LocalDate proposed(OnBench bench) {
         return bench.job().decisions().get("hand-over") instanceof Decision.HandedOver handed
                 ? LocalDate.parse(handed.recheck())
-                : HandOverRows.recheck(
-                        LocalDate.now(ZoneId.systemDefault()),
-                        desk.shop().house().state().measuredRules());
+                : new HandOverRows(bench)
+                        .recheck(LocalDate.now(ZoneId.systemDefault()), rules())
+                        .on();
+    }
+
+    private ShopRules rules() {
+        return desk.shop().house().state().measuredRules();
     }
 
     private void print(Context context) {

@@ -38,6 +38,7 @@ final class LinksPages {
                 rows.page(
                         desk.frame(context, bench, "Links", "links"),
                         desk.later().firstAssembly(bench.job()),
+                        desk.later().settled(bench.job()),
                         Units.symbol(context),
                         Desk.fresh()));
     }
@@ -97,7 +98,7 @@ final class LinksPages {
     private void sheet(Context context) {
         OnBench bench = desk.bench(context);
         byte[] pdf = new LinksRows(bench, desk.later().links(bench.job()), Map.of())
-                .sheet(SheetHeads.of(desk, bench))
+                .sheet(SheetHeads.of(desk, bench), desk.later().settled(bench.job()))
                 .pdf(SheetHeads.size(context));
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"regulation.pdf\"");

@@ -23,6 +23,7 @@ class RegulationSheetTest {
                 "Tarrant & Loe alto 41207",
                 "Quayside Winds",
                 "Felt at 2 of 24 spots: one contact to alter.",
+                "Every linked cup most likely still shuts once the contacts have packed.",
                 List.of(Figure.of(stack.print())),
                 List.of(new RegulationSheet.Line(
                         "D on F♯", "0.12 ± 0.02", "take 0.11", "take 0.11 mm", "then feel again with D")));
@@ -35,7 +36,11 @@ class RegulationSheetTest {
         assertThat(Validator.complaints(pdf, PDFAFlavour.PDFA_2_B)).isEmpty();
         try (var document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
             String text = new org.apache.pdfbox.text.PDFTextStripper().getText(document);
-            assertThat(text).contains("D on F♯").contains("take 0.11").contains("0.21");
+            assertThat(text)
+                    .contains("D on F♯")
+                    .contains("take 0.11")
+                    .contains("0.21")
+                    .contains("once the contacts have packed");
         }
     }
 }

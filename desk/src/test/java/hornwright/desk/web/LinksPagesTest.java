@@ -7,6 +7,8 @@ import hornwright.desk.use.Shop;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -94,6 +96,16 @@ final class LinksPagesTest {
             opened++;
         }
         assertThat(opened).isGreaterThan(10);
+    }
+
+    @Test
+    void it_says_where_new_material_comes_to_and_the_hand_over_proposes_that_day() throws IOException {
+        assertThat(page())
+                .contains("After it has packed down", "What each contact loses", "How much higher each cup stands")
+                .doesNotContain("nothing moves");
+        String day = LocalDate.now(ZoneId.systemDefault()).plusDays(30).toString();
+        assertThat(wire.get(horn + "/handover").body())
+                .contains("value=\"" + day + "\"", "Nothing is written down as laid yet");
     }
 
     @Test

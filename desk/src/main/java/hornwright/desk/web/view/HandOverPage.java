@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * What goes home with the horn. Question: what was done, what cannot be undone, and when is it looked at again?
  *
  * @param open what stands between the horn and its owner, each a line that leads there
- * @param recheck the day proposed, "2026-12-25"
+ * @param recheck the day in the field, "2026-12-25": the one proposed until the horn has gone back
  * @param signed how it went back; null while it has not
  */
 public record HandOverPage(
@@ -22,6 +22,7 @@ public record HandOverPage(
         List<HeightRow> heights,
         List<Open> open,
         String recheck,
+        Proposed proposed,
         String fault,
         @Nullable Signed signed) {
     public HandOverPage {
@@ -31,6 +32,9 @@ public record HandOverPage(
 
     /** One cup before and after; a height nobody took is an empty list. */
     public record HeightRow(String name, String address, List<Figure> before, List<Figure> now, List<Figure> wanted) {}
+
+    /** The day proposed for the second look, and why that one. */
+    public record Proposed(String day, Figure days, String from, Figure over) {}
 
     public record Open(String words, String address) {}
 

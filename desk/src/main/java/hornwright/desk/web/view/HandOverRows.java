@@ -3,12 +3,15 @@ package hornwright.desk.web.view;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.NumberName;
+import hornwright.bench.plan.settled.RecheckDay;
+import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.steps.StepState;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +25,25 @@ public final class HandOverRows {
         this.bench = bench;
     }
 
-    /** When new cork and felt have settled, by the rule of the shop. */
-    public static LocalDate recheck(LocalDate today, ShopRules rules) {
-        return today.plusDays(Math.round(rules.value("settling.recheck_d")));
+    /** When new cork and felt have packed, by the rule of the shop. */
+    public RecheckDay recheck(LocalDate today, ShopRules rules) {
+        return RecheckDay.of(bench.job().work(), today, ZoneId.systemDefault(), rules);
+    }
+
+    /** Why that day, with how much of the packing is over by then. */
+    public HandOverPage.Proposed proposed(RecheckDay day, SettledAnswer settled) {
+        LocalDate laid = day.laid();
+        String from = laid == null
+                ? "Nothing is written down as laid yet, so counted from today."
+                : day.from().equals(laid)
+                        ? "Counted from %s, when the last cork, felt or pad went in.".formatted(Clocks.day(laid))
+                        : "The last cork, felt or pad went in on %s; packing goes on in play, so counted from today."
+                                .formatted(Clocks.day(laid));
+        return new HandOverPage.Proposed(
+                Clocks.day(day.on()),
+                Figure.of(bench.id(), "days until then", settled.days()).withValue(PackedRows.whole(settled.days())),
+                from,
+                Figure.of(bench.id(), "packing over by then", settled.over()));
     }
 
     public List<HandOverPage.HeightRow> heights() {

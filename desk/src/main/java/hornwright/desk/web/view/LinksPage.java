@@ -13,6 +13,7 @@ public record LinksPage(
         List<SetRow> sets,
         Todo todo,
         FirstAssembly assembly,
+        Packed packed,
         List<MeasurePage.Trouble> troubles) {
     public LinksPage {
         sets = List.copyOf(sets);
@@ -78,6 +79,35 @@ public record LinksPage(
             worth = List.copyOf(worth);
         }
     }
+
+    /**
+     * Where all comes to once new material has packed.
+     *
+     * @param sum one sentence
+     * @param gaps that most likely open
+     * @param stays how many others stay shut, in words; empty when none
+     */
+    public record Packed(
+            String sum,
+            List<PackedContact> contacts,
+            List<PackedGap> gaps,
+            String stays,
+            List<PackedHeight> heights,
+            Figure days,
+            Figure over,
+            String handOver) {
+        public Packed {
+            contacts = List.copyOf(contacts);
+            gaps = List.copyOf(gaps);
+            heights = List.copyOf(heights);
+        }
+    }
+
+    public record PackedContact(String name, String address, Figure loses) {}
+
+    public record PackedGap(String name, Figure opens, Figure gap, State state) {}
+
+    public record PackedHeight(String name, Figure set, Figure settled, Figure rises) {}
 
     public record Worth(String name, Figure allClosed, Figure meanGap) {}
 

@@ -6,6 +6,7 @@ import hornwright.bench.plan.regulation.LinksAnswer;
 import hornwright.bench.plan.regulation.LinksAnswer.ContactLine;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
 import hornwright.bench.plan.regulation.YieldAnswer;
+import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -58,7 +59,7 @@ public final class LinksRows {
                 .map(Decision.Contact.class::cast);
     }
 
-    public LinksPage page(Frame frame, YieldAnswer assembly, String unit, String fresh) {
+    public LinksPage page(Frame frame, YieldAnswer assembly, SettledAnswer settled, String unit, String fresh) {
         List<LinksPage.SetRow> sets = sets();
         return new LinksPage(
                 frame,
@@ -70,6 +71,7 @@ public final class LinksRows {
                 sets,
                 todo(false, fresh),
                 assembly(assembly),
+                new PackedRows(bench, names, settled).rows(),
                 sets.stream()
                         .flatMap(set -> set.spots().stream())
                         .map(LinksPage.SpotRow::cell)
@@ -95,12 +97,13 @@ public final class LinksRows {
     }
 
     /** The same for the wall. */
-    public RegulationSheet sheet(SheetHead head) {
+    public RegulationSheet sheet(SheetHead head, SettledAnswer settled) {
         LinkSets drawn = new LinkSets(bench.keywork(), answer);
         return new RegulationSheet(
                 head.title(),
                 head.line(),
                 sum(),
+                new PackedRows(bench, names, settled).sum(),
                 drawn.presses().stream()
                         .map(press ->
                                 hornwright.desk.paper.Figure.of(drawn.of(press).print()))
