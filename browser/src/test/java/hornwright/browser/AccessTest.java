@@ -70,7 +70,7 @@ final class AccessTest {
             List<String> found = (List<String>) page.evaluate("""
                     () => [...document.querySelectorAll("a, button, input:not([type=hidden]), select, textarea, summary")]
                       .filter(e => e.checkVisibility() && !e.closest("svg") && !e.matches(".skip, .lead a"))
-                      .map(e => [e.closest("label.swab, label.plate, label.tick") ?? e, e])
+                      .map(e => [e.closest("label.swab, label.plate, label.tick-line") ?? e, e])
                       .filter(([e]) => e.getBoundingClientRect().height < 43.5)
                       .map(([e]) => e.outerHTML.slice(0, 120))""");
             found.forEach(control -> small.add(one.name() + ": " + control));
