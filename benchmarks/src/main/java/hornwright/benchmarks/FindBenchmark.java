@@ -48,7 +48,9 @@ public class FindBenchmark {
     public long by_reading_every_text() {
         return horns.stream()
                 .flatMap(List::stream)
-                .filter(text -> (text.title() + " " + text.detail()).toLowerCase(Locale.ROOT).contains(asked))
+                .filter(text -> (text.title() + " " + text.detail())
+                        .toLowerCase(Locale.ROOT)
+                        .contains(asked))
                 .count();
     }
 

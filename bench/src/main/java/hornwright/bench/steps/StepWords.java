@@ -65,7 +65,8 @@ final class StepWords {
                     case LIFT -> "Lift the %s rim from inside, in small steps".formatted(name);
                     case FILE -> "Level the %s rim with the file; log what comes off".formatted(name);
                 })
-                .orElse("Level the %s hole".formatted(name));
+                .orElse("See how level the %s rim is; what it needs is chosen on the sheet of tone holes"
+                        .formatted(name));
     }
 
     private Optional<RimChoice> chosen(String hole) {

@@ -1,5 +1,7 @@
 package hornwright.bench.survey;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 
 /** What a reading says. Most say an amount; some say a verdict, a grade or a word. u is one standard uncertainty. */
@@ -8,7 +10,8 @@ public sealed interface Observed {
     /** "4.35 mm", "back first, 0.12 mm opposite", as a history shows it. */
     default String inWords() {
         return switch (this) {
-            case Amount amount -> amount.value() + " " + amount.unit().symbol();
+            case Amount amount ->
+                shortened(amount.value()) + " " + amount.unit().symbol();
             case RimGap gap -> "%s mm at %s o'clock".formatted(gap.gapMm(), gap.clock());
             case Play play ->
                 "%s across, %s along".formatted(play.radial().word(), play.end().word());
@@ -19,6 +22,12 @@ public sealed interface Observed {
             case Pin pin -> pin.inWords();
             case Says says -> says.word();
         };
+    }
+
+    /** To five figures: a weight typed in grams is kept in newtons to the last digit, and nobody wants to read that. */
+    private static String shortened(double value) {
+        BigDecimal figures = new BigDecimal(value, new MathContext(5)).stripTrailingZeros();
+        return figures.scale() < 0 ? figures.setScale(0).toPlainString() : figures.toPlainString();
     }
 
     /** A number with its unit; without a u the shop's figure for the instrument stands in. */

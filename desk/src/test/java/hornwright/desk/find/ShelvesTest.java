@@ -99,8 +99,10 @@ final class ShelvesTest {
     }
 
     private static boolean holds(Text text, String asked) {
-        List<String> words = Arrays.asList((text.title() + " " + text.detail()).toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}♯♭]+"));
-        return Arrays.stream(asked.split(" ")).allMatch(start -> words.stream().anyMatch(word -> word.startsWith(start)));
+        List<String> words = Arrays.asList(
+                (text.title() + " " + text.detail()).toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}♯♭]+"));
+        return Arrays.stream(asked.split(" "))
+                .allMatch(start -> words.stream().anyMatch(word -> word.startsWith(start)));
     }
 
     private static List<List<Text>> horns(int horns, int each) {

@@ -10,6 +10,7 @@ import hornwright.bench.plan.feel.FeelAnswer.Finger;
 import hornwright.bench.plan.feel.FeelAnswer.Moved;
 import hornwright.bench.plan.feel.FeelAnswer.Weight;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.desk.units.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -115,7 +116,7 @@ public final class FeelRows {
         String known = even.worst().value() - sure > even.aim().value() ? "Uneven" : "Perhaps uneven";
         String remedy = even.changes().isEmpty()
                 ? "; no single spring mends it. The worst is off the middle one by"
-                : ". Off the middle one now and after";
+                : ". Off the middle one, now → after:";
         return known + remedy;
     }
 
@@ -237,6 +238,7 @@ public final class FeelRows {
     private Figure share(String label, PlannedNumber number) {
         PlannedNumber percent = new PlannedNumber(
                 100 * Math.abs(number.value()), "%", 100 * number.u(), number.because(), null, null, null);
-        return Objects.requireNonNull(figure(label, percent));
+        Figure exact = Objects.requireNonNull(figure(label, percent));
+        return number.u() > 0 ? exact : exact.withValue(Shown.fixed(percent.value(), 0));
     }
 }

@@ -31,11 +31,12 @@ public final class Likely {
                 : Optional.empty();
     }
 
-    static String remark(double millimetres, String typed, Optional<Double> expected) {
-        String converted = typed.matches("(?s).*[a-zA-Z\"/″].*") && !typed.contains("mm")
-                ? "= " + Written.plain(millimetres) + " mm"
-                : "";
-        if (expected.isEmpty() || Math.abs(millimetres / expected.get() - 1) <= FAR) {
+    static String remark(double value, String unit, String typed, Optional<Double> expected) {
+        String converted =
+                typed.matches("(?s).*[a-zA-Z\"/″].*") && !typed.strip().endsWith(unit)
+                        ? "= %s %s".formatted(Written.plain(value), unit)
+                        : "";
+        if (expected.isEmpty() || Math.abs(value / expected.get() - 1) <= FAR) {
             return converted;
         }
         return (converted + " The pattern has about %s. Measure once more?".formatted(Written.plain(expected.get())))

@@ -130,7 +130,11 @@ public final class MeasureGrid {
     /** What stands beside a value that was typed in another unit or lies far from the pattern. */
     private String remark(Reading reading) {
         return reading.observed() instanceof Observed.Amount amount
-                ? Likely.remark(amount.value(), reading.raw(), Subjects.expected(bench, reading.kind(), reading.of()))
+                ? Likely.remark(
+                        amount.value(),
+                        amount.unit().symbol(),
+                        reading.raw(),
+                        Subjects.expected(bench, reading.kind(), reading.of()))
                 : "";
     }
 
