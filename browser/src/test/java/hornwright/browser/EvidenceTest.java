@@ -115,6 +115,29 @@ final class EvidenceTest {
     }
 
     @Test
+    void a_year_is_read_off_the_table_and_a_new_row_narrows_its_bracket() {
+        Page page = browser.page(390, 844, ColorScheme.LIGHT, false);
+        page.navigate(program.address() + "/archive");
+        page.getByLabel("Year of serial").fill("41800");
+        page.getByText("Read it off").click();
+        assertThat(page.locator(".made-in > summary")).hasText("41800: 1938, between 1937 and 1939");
+        page.locator(".made-in > summary").click();
+        assertThat(page.locator(".made-in")).containsText("40300 is of 1937: works day book, leaf 31 (demo).");
+        page.getByText("A serial whose year is written down").click();
+        Locator form = page.locator("form[action='/archive/year']");
+        form.getByLabel("Serial").fill("42000");
+        form.getByLabel("Year").fill("1938");
+        form.getByLabel("Where it is written").fill("a letter in the case");
+        form.getByText("Keep the row").click();
+        page.navigate(program.address() + "/archive/as-built?voice=alto&serial=41800");
+        assertThat(page.locator(".made-in > summary")).hasText("Year of this number: 1938, between 1937 and 1938");
+        page.navigate(program.address() + "/archive");
+        page.getByLabel("Take out the row of 42000").click();
+        assertThat(page.getByLabel("Take out the row of 42000")).hasCount(0);
+        page.context().close();
+    }
+
+    @Test
     void a_decision_with_its_reason_stands_above_the_proposal_until_it_is_taken_back() throws Exception {
         String horn = program.newHorn("tarrant-loe-alto", "41300");
         Page page = browser.page(820, 1180, ColorScheme.LIGHT, false);

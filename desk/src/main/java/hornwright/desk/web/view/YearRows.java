@@ -75,7 +75,7 @@ public final class YearRows {
         YearRow first = rows.getFirst();
         YearRow last = rows.getLast();
         Graph graph = new Graph(
-                        "Year along the serial numbers: %d rows from %s to %s"
+                        "Years along the serials: %d rows from %s to %s"
                                 .formatted(rows.size(), first.inWords(), last.inWords()),
                         new Axis("serial number", (double) first.serial(), (double) last.serial()),
                         new Axis("year", first.earliest(), last.latest() + 1.0))
