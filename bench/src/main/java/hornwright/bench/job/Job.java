@@ -1,6 +1,7 @@
 package hornwright.bench.job;
 
 import hornwright.bench.survey.AgreedUse;
+import hornwright.bench.survey.Chronicle;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.Shot;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param photos ticks of the photograph list, by shot
  * @param playTests sessions in which it was played, in order; a job written before there were any has none
  * @param keeping photographs and removed originals; a job written before there were any has none
+ * @param chronicle in which order all this came, as far as signatures care; a job written before it was kept has none
  */
 public record Job(
         String id,
@@ -41,7 +43,8 @@ public record Job(
         Map<String, String> notes,
         Map<String, PhotoTick> photos,
         List<PlayTest> playTests,
-        Keeping keeping) {
+        Keeping keeping,
+        Chronicle chronicle) {
     public Job {
         decisions = inOrder(decisions);
         work = List.copyOf(work);
@@ -49,6 +52,7 @@ public record Job(
         photos = inOrder(photos);
         playTests = absent(playTests) ? List.of() : List.copyOf(playTests);
         keeping = absent(keeping) ? Keeping.NONE : keeping;
+        chronicle = absent(chronicle) ? Chronicle.NONE : chronicle;
     }
 
     public static Job opened(String id, Instant at, Identity identity, Arrival arrival) {
@@ -65,7 +69,8 @@ public record Job(
                 Map.of(),
                 Map.of(),
                 List.of(),
-                Keeping.NONE);
+                Keeping.NONE,
+                Chronicle.NONE);
     }
 
     /** What the horn was agreed to be for, when that was settled. */
@@ -89,38 +94,38 @@ public record Job(
     public Job as(String otherId) {
         return new Job(
                 otherId, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos,
-                playTests, keeping);
+                playTests, keeping, chronicle);
     }
 
     Job with(Identity changed) {
         return new Job(
                 id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     /** The same horn, another owner or complaint. */
     public Job with(Arrival changed) {
         return new Job(
                 id, openedAt, identity, changed, readings, findings, decisions, stage, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(Readings changed) {
         return new Job(
                 id, openedAt, identity, arrival, changed, findings, decisions, stage, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(Findings changed) {
         return new Job(
                 id, openedAt, identity, arrival, readings, changed, decisions, stage, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(Stage reached) {
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, reached, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(Decision decision) {
@@ -134,7 +139,7 @@ public record Job(
     private Job withDecisions(Map<String, Decision> changed) {
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, changed, stage, work, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(WorkDone done) {
@@ -142,14 +147,14 @@ public record Job(
         more.add(done);
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, stage, more, notes, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job withNote(String about, String text) {
         Map<String, String> changed = text.isEmpty() ? without(notes, about) : put(notes, about, text);
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, stage, work, changed, photos, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job withPhoto(PhotoTick tick) {
@@ -163,7 +168,7 @@ public record Job(
     private Job withPhotos(Map<String, PhotoTick> changed) {
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, changed, playTests,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(PlayTest test) {
@@ -181,13 +186,19 @@ public record Job(
     private Job withPlayTests(List<PlayTest> changed) {
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, changed,
-                keeping);
+                keeping, chronicle);
     }
 
     Job with(Keeping changed) {
         return new Job(
                 id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,
-                changed);
+                changed, chronicle);
+    }
+
+    Job with(Chronicle longer) {
+        return new Job(
+                id, openedAt, identity, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,
+                keeping, longer);
     }
 
     /** True for what an older program never wrote down. */

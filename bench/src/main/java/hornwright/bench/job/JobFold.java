@@ -26,13 +26,13 @@ public record JobFold(String jobId) implements Folding<Optional<Job>> {
         return switch (edit) {
             case HornIdentified identified -> job.with(identified.identity());
             case ArrivalAmended amended -> job.with(amended.arrival());
-            case ReadingTaken taken -> job.with(job.readings().taken(taken.stamped(posted)));
-            case ReadingWithdrawn withdrawn -> job.with(job.readings().withdrawn(withdrawn.reading()));
+            case ReadingTaken taken -> Course.measured(job, taken.stamped(posted));
+            case ReadingWithdrawn withdrawn -> Course.withdrawn(job, withdrawn.reading());
             case MaterialsFound found -> job.with(job.findings().with(found.places(), found.groups()));
-            case Decided decided -> job.with(decided.decision());
-            case DecisionDropped dropped -> job.withoutDecision(dropped.about());
-            case StageReached reached -> job.with(reached.stage());
-            case WorkRecorded recorded -> job.with(recorded.stamped(posted));
+            case Decided decided -> Course.settled(job, decided.decision());
+            case DecisionDropped dropped -> Course.dropped(job, dropped.about());
+            case StageReached reached -> Course.reached(job, reached.stage());
+            case WorkRecorded recorded -> Course.worked(job, recorded.stamped(posted));
             case PhotoTicked ticked ->
                 ticked.taken()
                         ? job.withPhoto(new PhotoTick(ticked.shot(), ticked.file()))

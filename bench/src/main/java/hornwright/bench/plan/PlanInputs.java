@@ -5,6 +5,7 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.survey.AgreedUse;
+import hornwright.bench.survey.Chronicle;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.GroupFinding;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param serial null when nobody has read it
  * @param agreed what the horn is for; null while that is not settled, which is planned as a working instrument
  * @param stage how far the work has come
+ * @param chronicle in which order it was decided, measured, worked on and signed off, as far as that is known
  * @param asBuilt by place, from the archive at this serial; empty when there is no archive
  */
 public record PlanInputs(
@@ -35,6 +37,7 @@ public record PlanInputs(
         List<GroupFinding> groupFindings,
         List<Decision> decisions,
         List<WorkDone> workDone,
+        Chronicle chronicle,
         Map<String, AsBuiltAt> asBuilt,
         Stock stock,
         ShopRules rules) {
@@ -59,6 +62,7 @@ public record PlanInputs(
                 List.of(),
                 List.of(),
                 List.of(),
+                Chronicle.NONE,
                 Map.of(),
                 Stock.empty(),
                 ShopRules.shipped());
@@ -91,6 +95,7 @@ public record PlanInputs(
                 groupFindings,
                 decisions,
                 workDone,
+                chronicle,
                 asBuilt,
                 stock,
                 rules);
@@ -107,6 +112,7 @@ public record PlanInputs(
                 groupFindings,
                 decisions,
                 workDone,
+                chronicle,
                 asBuilt,
                 stock,
                 rules);
@@ -123,6 +129,7 @@ public record PlanInputs(
                 groupFindings,
                 other,
                 workDone,
+                chronicle,
                 asBuilt,
                 stock,
                 rules);
@@ -138,6 +145,24 @@ public record PlanInputs(
                 findings,
                 groupFindings,
                 decisions,
+                other,
+                chronicle,
+                asBuilt,
+                stock,
+                rules);
+    }
+
+    public PlanInputs withChronicle(Chronicle other) {
+        return new PlanInputs(
+                keywork,
+                serial,
+                agreed,
+                stage,
+                readings,
+                findings,
+                groupFindings,
+                decisions,
+                workDone,
                 other,
                 asBuilt,
                 stock,
@@ -155,6 +180,7 @@ public record PlanInputs(
                 groupFindings,
                 decisions,
                 workDone,
+                chronicle,
                 asBuilt,
                 other,
                 rules);
@@ -171,6 +197,7 @@ public record PlanInputs(
                 groupFindings,
                 decisions,
                 workDone,
+                chronicle,
                 asBuilt,
                 stock,
                 rules);
@@ -187,6 +214,7 @@ public record PlanInputs(
                 groupFindings,
                 decisions,
                 workDone,
+                chronicle,
                 asBuilt,
                 stock,
                 other);

@@ -67,7 +67,12 @@ public final class Planner {
                 contacts.answer("contacts", contact(inputs, measured, treated, heightAnswers), ContactChapter::of);
         OrderChapter order = orders.answer(
                 "order",
-                new OrderChapter.Question(steps(inputs, measured, treated), inputs.stage(), inputs.workDone()),
+                new OrderChapter.Question(
+                        steps(inputs, measured, treated),
+                        inputs.stage(),
+                        inputs.workDone(),
+                        inputs.chronicle(),
+                        inputs.rules()),
                 OrderChapter::of);
         List<Missing> missing = MissingChapter.of(new MissingChapter.Question(
                 inputs.keywork(),

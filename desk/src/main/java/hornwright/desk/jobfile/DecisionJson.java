@@ -6,12 +6,22 @@ import hornwright.bench.survey.Subject;
 import hornwright.bench.survey.Treatment;
 import hornwright.desk.json.Bound;
 import hornwright.desk.json.Fields;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /** What a person settled: a use, a treatment, a height, a pad thickness or what is done at a contact. */
 final class DecisionJson {
     private DecisionJson() {}
 
-    static Decision read(Fields f, Known known) {
+    /** A decision and when it was made; without that it is older than all work. */
+    record Dated(Decision decision, @Nullable Instant when) {}
+
+    static Dated read(Fields f, Known known) {
+        Decision decision = decision(f, known);
+        return new Dated(decision, ReadingJson.instant(f));
+    }
+
+    private static Decision decision(Fields f, Known known) {
         String why = f.text("why", "the owner wants it so");
         return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm", "change_mm")) {
             case "treatment" -> treat(f, known, why);

@@ -8,7 +8,6 @@ import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.survey.AgreedUse;
-import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.GroupFinding;
 import hornwright.bench.survey.Reading;
@@ -57,21 +56,23 @@ public final class JobFile {
         file.uniqueIds("readings", readings.stream().map(Reading::id).toList());
         List<Finding> findings = file.list("findings", f -> FindingJson.read(f, known));
         List<GroupFinding> groups = file.list("groupFindings", FindingJson::group);
-        List<Decision> decisions = file.list("decisions", f -> DecisionJson.read(f, known));
+        List<DecisionJson.Dated> decisions = file.list("decisions", f -> DecisionJson.read(f, known));
         List<WorkDone> work = file.list("work", WorkJson::read);
         Stock stock = StockJson.read(file);
         ShopRules rules = RulesJson.read(file);
         Long serial = serial(file);
+        Stage stage = file.choiceOr("stage", Spoken.of(Stage.values(), Stage::word), Stage.ARRIVAL);
         PlanInputs inputs = new PlanInputs(
                 keywork == null ? standIn() : keywork,
                 serial,
                 file.has("use") ? file.choice("use", Spoken.of(AgreedUse.values(), AgreedUse::word)) : null,
-                file.choiceOr("stage", Spoken.of(Stage.values(), Stage::word), Stage.ARRIVAL),
+                stage,
                 readings,
                 findings,
                 groups,
-                decisions,
+                decisions.stream().map(DecisionJson.Dated::decision).toList(),
                 work,
+                FileChronicle.of(stage, decisions, readings, work),
                 ArchiveField.read(file, keywork, serial),
                 stock,
                 rules);

@@ -13,6 +13,7 @@ import hornwright.bench.material.PackingTest;
 import hornwright.bench.material.PadTest;
 import hornwright.bench.material.WeightTest;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Happening;
 import hornwright.bench.survey.Observed;
 import java.util.Map;
 import tools.jackson.core.JsonGenerator;
@@ -53,6 +54,7 @@ final class EditMapper {
                 .propertyNamingStrategy(new UnitInName())
                 .addMixIn(Observed.class, Observations.class)
                 .addMixIn(Decision.class, Decisions.class)
+                .addMixIn(Happening.class, Happenings.class)
                 .addMixIn(Means.class, AllMeans.class)
                 .addMixIn(BenchTest.class, BenchTests.class)
                 .addModule(new SimpleModule("dates")
@@ -98,6 +100,17 @@ final class EditMapper {
         @JsonSubTypes.Type(value = Decision.Contact.class, name = "contact")
     })
     private interface Decisions {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "happened")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Happening.Reached.class, name = "stage reached"),
+        @JsonSubTypes.Type(value = Happening.Worked.class, name = "work"),
+        @JsonSubTypes.Type(value = Happening.Settled.class, name = "decided"),
+        @JsonSubTypes.Type(value = Happening.Dropped.class, name = "decision dropped"),
+        @JsonSubTypes.Type(value = Happening.Measured.class, name = "measured"),
+        @JsonSubTypes.Type(value = Happening.Withdrawn.class, name = "reading withdrawn")
+    })
+    private interface Happenings {}
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "means")
     @JsonSubTypes({

@@ -107,6 +107,7 @@ public final class ProposePlan {
                 job.findings().groups(),
                 settled(job),
                 job.work(),
+                job.chronicle(),
                 asBuilt.of(job.identity()),
                 shop.stock().state(),
                 shop.house().state().measuredRules());

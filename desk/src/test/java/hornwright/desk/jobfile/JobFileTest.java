@@ -7,9 +7,11 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Planner;
 import hornwright.bench.rules.Rounding;
+import hornwright.bench.steps.StepState;
 import hornwright.bench.survey.Observed;
 import hornwright.desk.archivefile.ArchiveFile;
 import hornwright.desk.json.BadInput;
+import hornwright.desk.house.PublishedSchema;
 import hornwright.desk.json.Fault;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import java.util.List;
@@ -67,6 +69,24 @@ final class JobFileTest {
     }
 
     @Test
+    void a_decision_dated_after_the_stage_was_reached_asks_for_its_step_again_and_an_undated_one_does_not() {
+        String decided = HEAD + ", \"stage\": \"rested\", \"decisions\": [{\"cup\": \"cup.g\", \"front_mm\": 5.3, "
+                + "\"why\": \"accepted\"WHEN}]}";
+        String dated = decided.replace("WHEN", ", \"when\": \"2026-11-25T09:30:00Z\"");
+        assertThat(PublishedSchema.of("job").against(dated)).isEmpty();
+        assertThat(foot(dated)).isInstanceOf(StepState.Recheck.class);
+        assertThat(foot(decided.replace("WHEN", ""))).isInstanceOf(StepState.Good.class);
+    }
+
+    private static StepState foot(String job) {
+        return Planner.plan(JobFile.read(job).inputs()).order().stream()
+                .filter(planned -> planned.step().id().equals("cork.foot.g"))
+                .findFirst()
+                .orElseThrow()
+                .state();
+    }
+
+    @Test
     void rules_that_are_named_are_the_shops_own_and_the_rest_stay_typical() {
         var rules = JobFile.read(HEAD + ", \"rules\": {\"pad.allowance_mm\": 0.5, \"rounding\": \"down\"}}")
                 .inputs()
@@ -93,6 +113,7 @@ final class JobFileTest {
                 "HEAD, \"readings\": [{\"id\": \"r\", \"kind\": \"trial pad\", \"of\": \"cup.d\", \"stack_mm\": 4, \"verdict\": \"back first\"}]} | /readings/0/oppositeGap_mm | gap opposite",
                 "HEAD, \"readings\": [{\"id\": \"r\", \"kind\": \"trial shim\", \"of\": \"d\", \"shim_mm\": 1, \"without_mm\": 4, \"with_mm\": 6}]} | /readings/0/with_mm | lowers",
                 "HEAD, \"findings\": [{\"place\": \"pad.d\", \"condition\": \"so-so\"}]} | /findings/0/condition | not one of",
+                "HEAD, \"decisions\": [{\"use\": \"display\", \"why\": \"x\", \"when\": \"noon\"}]} | /decisions/0/when | no instant",
                 "HEAD, \"decisions\": [{\"why\": \"x\"}]} | /decisions/0 | exactly one of",
                 "HEAD, \"rules\": {\"pad.allowance_mm\": 5}} | /rules/pad.allowance_mm | between",
                 "HEAD, \"rules\": {\"pad.alowance_mm\": 0}} | /rules/pad.alowance_mm | unknown field",

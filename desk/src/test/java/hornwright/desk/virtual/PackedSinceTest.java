@@ -21,6 +21,7 @@ import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Planner;
 import hornwright.desk.keyworkfile.KeyworkFile;
+import hornwright.bench.survey.Chronicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,7 @@ final class PackedSinceTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                Chronicle.NONE,
                 archive.asBuilt(ALTO.voice(), SERIAL, ids),
                 bare.stock(),
                 bare.rules()));

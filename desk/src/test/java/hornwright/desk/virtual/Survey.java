@@ -10,6 +10,7 @@ import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.stock.StockItem;
 import hornwright.bench.stock.StockKind;
+import hornwright.bench.survey.Chronicle;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Finding;
@@ -76,6 +77,7 @@ final class Survey {
                 List.copyOf(groups.values()),
                 List.of(),
                 List.of(),
+                Chronicle.NONE,
                 Map.of(),
                 shelf(horn),
                 rules);

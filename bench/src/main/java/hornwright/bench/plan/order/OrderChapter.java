@@ -2,18 +2,16 @@ package hornwright.bench.plan.order;
 
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
-import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Rod;
 import hornwright.bench.horn.RodKind;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.plan.Removal;
+import hornwright.bench.rules.ShopRules;
 import hornwright.bench.steps.BenchSteps;
-import hornwright.bench.steps.Disturbances;
 import hornwright.bench.steps.Progress;
-import hornwright.bench.steps.Step;
 import hornwright.bench.steps.StepsAsked;
-import hornwright.bench.steps.WorkEvent;
 import hornwright.bench.steps.WorkGraph;
+import hornwright.bench.survey.Chronicle;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkDone;
 import java.util.ArrayList;
@@ -23,7 +21,8 @@ import java.util.stream.Collectors;
 /** Steps in order with their state, and removal. */
 public record OrderChapter(List<PlannedStep> steps, List<Removal> removal) {
     /** Everything the order depends on. */
-    public record Question(StepsAsked asked, Stage stage, List<WorkDone> done) {
+    public record Question(
+            StepsAsked asked, Stage stage, List<WorkDone> done, Chronicle chronicle, ShopRules rules) {
         public Question {
             done = List.copyOf(done);
         }
@@ -40,36 +39,11 @@ public record OrderChapter(List<PlannedStep> steps, List<Removal> removal) {
 
     public static OrderChapter of(Question ask) {
         WorkGraph graph = BenchSteps.of(ask.asked());
-        Progress progress = Progress.after(graph, events(ask, graph));
+        Progress progress = Progress.after(graph, OrderEvents.of(ask, graph));
         List<PlannedStep> steps = graph.steps().stream()
                 .map(step -> new PlannedStep(step, progress.of(step.id())))
                 .toList();
         return new OrderChapter(steps, removal(ask.keywork()));
-    }
-
-    /** Reaching a stage signs off all up to it; what was reported after that may disturb it again. */
-    private static List<WorkEvent> events(Question ask, WorkGraph graph) {
-        List<WorkEvent> events = new ArrayList<>();
-        for (Step step : graph.steps()) {
-            if (ask.stage() != Stage.ARRIVAL && step.stage().compareTo(ask.stage()) <= 0) {
-                events.add(new WorkEvent.SignedOff(step.id(), true));
-            }
-        }
-        Disturbances disturbances = new Disturbances(graph);
-        ask.done()
-                .forEach(work ->
-                        disturbances.of(work, name(ask.keywork(), work.of())).ifPresent(events::add));
-        return events;
-    }
-
-    /** The trade name of what was worked on; steps and unknown things keep their id. */
-    private static String name(Keywork keywork, String of) {
-        String bare = of.replaceFirst("^cup\\.", "");
-        return keywork.keys()
-                .find(bare)
-                .map(key -> key.name().display())
-                .or(() -> keywork.places().find(of).map(Place::display))
-                .orElse(of);
     }
 
     private static List<Removal> removal(Keywork keywork) {
