@@ -49,8 +49,7 @@ import org.junit.jupiter.api.Test;
 /** A decision or a measurement after the signature brings back what was made to suit the former one, and nothing else. */
 final class RecheckTest {
     private static final Instant AT = Instant.parse("2026-03-02T09:00:00Z");
-    private static final Keywork ALTO =
-            KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+    private static final Keywork ALTO = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
     private static final WorkGraph GRAPH = BenchSteps.of(StepsAsked.of(ALTO));
     private static final JobEdit SIGNED = new StageReached(Stage.RESTED);
 
@@ -70,15 +69,15 @@ final class RecheckTest {
 
     @Test
     void undoing_the_decision_or_taking_it_back_turns_them_good_again() {
-        assertThat(rechecks(states(SIGNED, height("cup.g", 5.3), new Undone(3)))).isEmpty();
+        assertThat(rechecks(states(SIGNED, height("cup.g", 5.3), new Undone(3))))
+                .isEmpty();
         assertThat(rechecks(states(SIGNED, height("cup.g", 5.3), new DecisionDropped("height.cup.g"))))
                 .isEmpty();
     }
 
     @Test
     void a_decision_that_was_worked_to_and_is_then_taken_back_asks_for_the_foot_again() {
-        Map<String, StepState> states =
-                states(height("cup.g", 5.3), SIGNED, new DecisionDropped("height.cup.g"));
+        Map<String, StepState> states = states(height("cup.g", 5.3), SIGNED, new DecisionDropped("height.cup.g"));
         assertThat(states.get("cork.foot.g"))
                 .isEqualTo(new StepState.Recheck("height of G: decision taken back", List.of()));
     }
@@ -86,7 +85,8 @@ final class RecheckTest {
     @Test
     void what_was_decided_before_the_signature_or_is_decided_the_same_again_asks_for_nothing() {
         assertThat(rechecks(states(height("cup.g", 5.3), SIGNED))).isEmpty();
-        assertThat(rechecks(states(height("cup.g", 5.3), SIGNED, height("cup.g", 5.3)))).isEmpty();
+        assertThat(rechecks(states(height("cup.g", 5.3), SIGNED, height("cup.g", 5.3))))
+                .isEmpty();
         assertThat(rechecks(states(height("cup.g", 5.3), SIGNED, height("cup.g", 5.5), height("cup.g", 5.3))))
                 .isEmpty();
     }
@@ -115,10 +115,10 @@ final class RecheckTest {
 
     @Test
     void a_reading_that_is_the_result_of_a_step_brings_nothing_back() {
-        JobEdit before = new ReadingTaken(
-                Reading.of("r.1", ReadingKind.FRONT_HEIGHT, "cup.g", Observed.Amount.mm(6.0, 0.05)));
-        JobEdit after = new ReadingTaken(
-                Reading.of("r.2", ReadingKind.FRONT_HEIGHT, "cup.g", Observed.Amount.mm(5.3, 0.05)));
+        JobEdit before =
+                new ReadingTaken(Reading.of("r.1", ReadingKind.FRONT_HEIGHT, "cup.g", Observed.Amount.mm(6.0, 0.05)));
+        JobEdit after =
+                new ReadingTaken(Reading.of("r.2", ReadingKind.FRONT_HEIGHT, "cup.g", Observed.Amount.mm(5.3, 0.05)));
         assertThat(rechecks(states(before, SIGNED, after))).isEmpty();
     }
 
@@ -158,7 +158,8 @@ final class RecheckTest {
 
     private static JobEdit anything(Random random, int act) {
         String hole = List.of("g", "a", "d").get(random.nextInt(3));
-        String step = List.of("cork.foot." + hole, "pad." + hole, "height." + hole).get(random.nextInt(3));
+        String step =
+                List.of("cork.foot." + hole, "pad." + hole, "height." + hole).get(random.nextInt(3));
         return switch (random.nextInt(6)) {
             case 0, 1 -> height("cup." + hole, 5 + random.nextInt(3));
             case 2 -> new DecisionDropped("height.cup." + hole);
@@ -224,8 +225,7 @@ final class RecheckTest {
         private static boolean signs(JobEdit edit, String step) {
             return switch (edit) {
                 case StageReached reached -> true;
-                case WorkRecorded(WorkDone work) ->
-                    work.of().equals(step) && work.kind() != WorkKind.ARM_BENT;
+                case WorkRecorded(WorkDone work) -> work.of().equals(step) && work.kind() != WorkKind.ARM_BENT;
                 default -> false;
             };
         }
@@ -243,7 +243,8 @@ final class RecheckTest {
             String wanted = "";
             for (JobEdit edit : edits.subList(0, before)) {
                 if (touches(edit, step)) {
-                    wanted = edit instanceof Decided decided ? decided.decision().inWords() : "";
+                    wanted =
+                            edit instanceof Decided decided ? decided.decision().inWords() : "";
                 }
             }
             return wanted;
@@ -272,8 +273,7 @@ final class RecheckTest {
     }
 
     private static JobEdit inside(String id, double mm) {
-        return new ReadingTaken(
-                Reading.of(id, ReadingKind.CUP_INSIDE, "cup.low-e-flat", Observed.Amount.mm(mm, 0.05)));
+        return new ReadingTaken(Reading.of(id, ReadingKind.CUP_INSIDE, "cup.low-e-flat", Observed.Amount.mm(mm, 0.05)));
     }
 
     private static Map<String, StepState> states(JobEdit... edits) {

@@ -80,10 +80,7 @@ final class Demands {
     }
 
     private String cup(String id) {
-        return keywork.cups()
-                .find(id)
-                .map(cup -> keywork.nameOf(cup).display())
-                .orElse(id);
+        return keywork.cups().find(id).map(cup -> keywork.nameOf(cup).display()).orElse(id);
     }
 
     private String link(String id) {
@@ -101,10 +98,8 @@ final class Demands {
     private Optional<String> setsHeight(Cup cup) {
         Key key = keywork.keyOf(cup);
         Stream<Layer> layers = key.stop().layers().stream();
-        Stream<Layer> onKeyFirst =
-                layers.sorted((a, b) -> Boolean.compare(b.face() == Face.KEY, a.face() == Face.KEY));
-        return known(Stream.concat(
-                onKeyFirst.map(layer -> "cork." + layer.place()), Stream.of("height." + key.id())));
+        Stream<Layer> onKeyFirst = layers.sorted((a, b) -> Boolean.compare(b.face() == Face.KEY, a.face() == Face.KEY));
+        return known(Stream.concat(onKeyFirst.map(layer -> "cork." + layer.place()), Stream.of("height." + key.id())));
     }
 
     private Optional<String> pads(Cup cup) {
@@ -113,10 +108,8 @@ final class Demands {
 
     /** Cork between two keys is laid by the step of its link. */
     private Optional<String> treats(Place place) {
-        Stream<String> links = keywork.links()
-                .where(link -> lies(place, link))
-                .stream()
-                .map(link -> "cork." + link.id());
+        Stream<String> links =
+                keywork.links().where(link -> lies(place, link)).stream().map(link -> "cork." + link.id());
         return known(Stream.concat(Stream.of(place.id(), "cork." + place.id()), links));
     }
 

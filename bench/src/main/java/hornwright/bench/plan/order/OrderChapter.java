@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
 /** Steps in order with their state, and removal. */
 public record OrderChapter(List<PlannedStep> steps, List<Removal> removal) {
     /** Everything the order depends on. */
-    public record Question(
-            StepsAsked asked, Stage stage, List<WorkDone> done, Chronicle chronicle, ShopRules rules) {
+    public record Question(StepsAsked asked, Stage stage, List<WorkDone> done, Chronicle chronicle, ShopRules rules) {
         public Question {
             done = List.copyOf(done);
         }

@@ -134,7 +134,11 @@ final class OrderEvents {
         demands.stepOf(reading)
                 .ifPresent(step -> read.amount(reading).ifPresent(number -> {
                     Wanted.Read now = new Wanted.Read(reading.id(), reading.series(), number);
-                    wish(topic, step, now, was -> was instanceof Wanted.Read before ? demands.why(reading, now, before) : "");
+                    wish(
+                            topic,
+                            step,
+                            now,
+                            was -> was instanceof Wanted.Read before ? demands.why(reading, now, before) : "");
                 }));
     }
 

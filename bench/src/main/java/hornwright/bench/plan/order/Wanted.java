@@ -13,8 +13,7 @@ sealed interface Wanted {
     /** @param words the decision, "5.3 mm at the front" */
     record Decided(String words) implements Wanted {}
 
-    record Read(
-            String id, @Nullable String series, PlannedNumber number) implements Wanted {
+    record Read(String id, @Nullable String series, PlannedNumber number) implements Wanted {
         /** Repeats of one series scatter; that is no new measurement. */
         boolean isFarFrom(Read was) {
             boolean repeats = series != null && series.equals(was.series);
