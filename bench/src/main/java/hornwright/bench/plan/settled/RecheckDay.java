@@ -3,11 +3,12 @@ package hornwright.bench.plan.settled;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.settling.Recheck;
 import hornwright.bench.survey.WorkDone;
+import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -20,19 +21,20 @@ import org.jspecify.annotations.Nullable;
 public record RecheckDay(
         LocalDate on, LocalDate from, @Nullable LocalDate laid) {
 
-    /** @param zone of the clock on the wall of the shop */
-    public static RecheckDay of(List<WorkDone> work, LocalDate today, ZoneId zone, ShopRules rules) {
-        LocalDate laid = laid(work, zone).orElse(null);
+    /** @param dayOf a moment by the clock on the wall of the shop */
+    public static RecheckDay of(
+            List<WorkDone> work, LocalDate today, Function<Instant, LocalDate> dayOf, ShopRules rules) {
+        LocalDate laid = laid(work, dayOf).orElse(null);
         LocalDate from = laid != null && Recheck.day(laid, rules).isAfter(today) ? laid : today;
         return new RecheckDay(Recheck.day(from, rules), from, laid);
     }
 
-    private static Optional<LocalDate> laid(List<WorkDone> work, ZoneId zone) {
+    private static Optional<LocalDate> laid(List<WorkDone> work, Function<Instant, LocalDate> dayOf) {
         return work.stream()
                 .filter(RecheckDay::lays)
                 .flatMap(done -> Stream.ofNullable(done.when()))
                 .max(Comparator.naturalOrder())
-                .map(when -> LocalDate.ofInstant(when, zone));
+                .map(dayOf);
     }
 
     private static boolean lays(WorkDone done) {

@@ -7,7 +7,6 @@ import hornwright.bench.survey.WorkDone;
 import hornwright.bench.survey.WorkKind;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,8 @@ class RecheckDayTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 3, 20);
 
     private static RecheckDay after(WorkDone... work) {
-        return RecheckDay.of(List.of(work), TODAY, ZoneOffset.UTC, ShopRules.shipped());
+        return RecheckDay.of(
+                List.of(work), TODAY, when -> LocalDate.ofInstant(when, ZoneOffset.UTC), ShopRules.shipped());
     }
 
     private static WorkDone done(WorkKind kind, String of, String when) {
@@ -53,7 +53,8 @@ class RecheckDayTest {
     @Test
     void the_day_is_that_of_the_clock_on_the_wall() {
         WorkDone late = done(WorkKind.LINK_CHANGED, "link.d-to-f-sharp", "2026-03-10T23:30:00Z");
-        RecheckDay east = RecheckDay.of(List.of(late), TODAY, ZoneId.of("+02:00"), ShopRules.shipped());
+        RecheckDay east = RecheckDay.of(
+                List.of(late), TODAY, when -> LocalDate.ofInstant(when, ZoneOffset.ofHours(2)), ShopRules.shipped());
         assertThat(east.laid()).isEqualTo(LocalDate.of(2026, 3, 11));
     }
 }

@@ -27,7 +27,8 @@ public final class HandOverRows {
 
     /** When new cork and felt have packed, by the rule of the shop. */
     public RecheckDay recheck(LocalDate today, ShopRules rules) {
-        return RecheckDay.of(bench.job().work(), today, ZoneId.systemDefault(), rules);
+        return RecheckDay.of(
+                bench.job().work(), today, when -> LocalDate.ofInstant(when, ZoneId.systemDefault()), rules);
     }
 
     /** Why that day, with how much of the packing is over by then. */
