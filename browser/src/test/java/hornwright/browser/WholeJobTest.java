@@ -135,7 +135,7 @@ final class WholeJobTest {
         reach(page, ".signing .go");
         page.keyboard().press("Enter");
         assertThat(page.locator(".signing .done")).containsText("handed over");
-        Locator paper = page.locator(".signing a.paper");
+        Locator paper = page.locator(".signing a[href*='signed']");
         Assertions.assertThat(page.request().get(home + "/handover/signed.pdf").headers())
                 .containsEntry("content-type", "application/pdf");
         assertThat(paper).hasAttribute("href", Pattern.compile(".*/handover/signed\\.pdf"));
