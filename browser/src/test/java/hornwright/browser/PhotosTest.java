@@ -25,7 +25,9 @@ final class PhotosTest {
             for (boolean scripts : new boolean[] {true, false}) {
                 Page page = browser.page(390, 844, ColorScheme.LIGHT, scripts);
                 page.navigate(program.address() + horn + "/photos");
-                page.locator(".still-wanted a", new Page.LocatorOptions().setHasText(scripts ? "Low key table" : "Palm keys"))
+                page.locator(
+                                ".still-wanted a",
+                                new Page.LocatorOptions().setHasText(scripts ? "Low key table" : "Palm keys"))
                         .click();
                 Path picture = folder.resolve(scripts + ".png");
                 page.screenshot(new Page.ScreenshotOptions().setPath(picture));
