@@ -128,6 +128,7 @@ const stage = document.querySelector(".stage[data-horn]");
 if (stage) {
   const home = "/horn/" + stage.dataset.horn;
   const places = [...stage.querySelectorAll(".place")];
+  let shown = location.href;
   const middle = place => {
     const box = place.getBoundingClientRect();
     return { x: box.left + box.width / 2, y: box.top + box.height / 2 };
@@ -147,6 +148,7 @@ if (stage) {
     mark(id);
     await htmx.ajax("GET", `${home}/place/${encodeURIComponent(id)}`, { target: "#place", swap: "innerHTML" });
     if (remember) history.pushState({ place: id }, "", `${home}?layer=${layerNow()}&place=${encodeURIComponent(id)}`);
+    shown = location.href;
     const top = document.getElementById("place").getBoundingClientRect().top;
     if (top > innerHeight * .6) scrollBy(0, top - innerHeight * .5);
   }
@@ -215,6 +217,7 @@ if (stage) {
       line.href = fresh.href;
     }
     history.replaceState(history.state, "", here);
+    shown = location.href;
   }
 
   function recolour(place, like) {
@@ -232,7 +235,7 @@ if (stage) {
     if (token) place.append(token);
   }
 
-  addEventListener("popstate", () => location.reload());
+  addEventListener("popstate", () => { if (location.href !== shown) location.reload(); });
   mark(new URLSearchParams(location.search).get("place"));
   if (!places.some(place => place.getAttribute("tabindex") === "0")) places[0]?.setAttribute("tabindex", "0");
 }
@@ -267,14 +270,34 @@ document.querySelector(".cells")?.addEventListener("click", event => {
 // ---- the ghost on the shelf opens the form ----
 document.querySelector(".ghost a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
 
-// ---- a because that opens takes the eye to it, also for those who listen; refused forms are shown, not dropped ----
+// ---- a because that opens takes the eye to it, also for those who listen, and leads back to the one it covers; refused forms are shown, not dropped ----
+let because = "", within = false;
+const numberOf = address => {
+  const of = new URL(address, location).searchParams.get("of");
+  return [...document.querySelectorAll("a.why")].find(one => !one.closest("#because") && new URL(one.href).searchParams.get("of") === of);
+};
+const panel = () => document.getElementById("because");
+
+document.addEventListener("htmx:configRequest", event => {
+  const { target, elt } = event.detail;
+  if (target?.id !== "because" || !because || !target.hasChildNodes() || !elt.matches("a.why") || target.contains(elt)) return;
+  const before = new URL(because, location).searchParams;
+  const read = [...before.getAll("by"), before.get("of")];
+  const again = read.indexOf(new URL(elt.href).searchParams.get("of"));
+  for (const one of (again < 0 ? read : read.slice(0, again)).slice(-8)) event.detail.path += "&by=" + encodeURIComponent(one);
+});
 document.addEventListener("htmx:beforeSwap", event => {
-  const { target, xhr, requestConfig } = event.detail;
+  const { target, xhr, requestConfig, pathInfo } = event.detail;
   if (xhr.status === 422) { event.detail.shouldSwap = true; event.detail.isError = false; }
-  if (target.id !== "because") return;
-  // In a table it opens right under its row; within itself it stays where it is.
-  const row = requestConfig.elt.closest("#because") ? null : requestConfig.elt.closest("table.ruled tbody tr");
-  if (!row) return;
+  if (target.id !== "because" || !event.detail.shouldSwap) return;
+  const elt = requestConfig.elt, recalled = elt === document.body, asked = pathInfo.requestPath;
+  within = target.contains(elt) || (recalled && target.contains(document.activeElement));
+  if (!recalled && !(asked === because && target.hasChildNodes())) history.pushState({ ...history.state, because: asked }, "");
+  because = asked;
+  // In a table it opens right under its row, and goes back to it; a term followed within it stays where it is.
+  const number = recalled || elt.closest(".why-back") ? numberOf(asked) : target.contains(elt) ? null : elt;
+  const row = number?.closest("table.ruled tbody tr");
+  if (!row || row.nextElementSibling?.contains(target)) return;
   document.querySelector("tr.because-row")?.replaceWith();
   const under = document.createElement("tr"), cell = document.createElement("td");
   under.className = "because-row";
@@ -284,8 +307,23 @@ document.addEventListener("htmx:beforeSwap", event => {
   row.after(under);
 });
 document.addEventListener("htmx:afterSwap", event => {
-  if (event.detail.target.id === "because") event.detail.target.scrollIntoView({ block: "nearest" });
+  if (event.detail.target.id !== "because") return;
+  event.detail.target.scrollIntoView({ block: "nearest" });
+  if (within) event.detail.target.querySelector(".why-head")?.focus({ preventScroll: true });
 });
+
+// Back and forward of the browser go through the becauses that were opened here, and close the first.
+function recall() {
+  const wanted = history.state?.because ?? "", open = panel();
+  if (!open || (wanted === because && open.hasChildNodes()) || (!wanted && !open.hasChildNodes())) return;
+  if (wanted) { htmx.ajax("GET", wanted, { target: "#because", swap: "innerHTML" }); return; }
+  const held = open.contains(document.activeElement) ? numberOf(because) : null;
+  because = "";
+  open.replaceChildren();
+  held?.focus();
+}
+addEventListener("popstate", recall);
+recall();
 
 // ---- the compartment, slip and sheet in use are in sight ----
 for (const row of document.querySelectorAll(".tray, .slips, .sheets")) {

@@ -9,10 +9,15 @@ import hornwright.desk.web.view.PlanRows;
 import hornwright.desk.web.view.Reasons;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /** The plan as rows, and the because of each of its numbers. */
 final class PlanPages {
+    /** Steps back that an address remembers. */
+    private static final int FARTHEST_BACK = 8;
+
     private final Desk desk;
 
     PlanPages(Desk desk) {
@@ -33,15 +38,20 @@ final class PlanPages {
     private void because(Context context) {
         OnBench bench = desk.bench(context);
         String id = Objects.requireNonNullElse(context.queryParam("of"), "");
-        Becauses becauses = becauses(bench, id);
-        if (becauses.find(id).isEmpty()) {
-            becauses = desk.becauses(bench, id);
-        }
+        Becauses becauses = table(bench, id);
         if (becauses.find(id).isEmpty()) {
             throw Refusal.notFound(
                     "The plan has changed and this number is reckoned anew; open it again from its page.");
         }
-        Reasons reasons = Reasons.of(bench.id(), becauses, id);
+        List<String> read = new ArrayList<>();
+        for (String before : read(context, id)) {
+            Becauses known = becauses.find(before).isPresent() ? becauses : becauses.and(table(bench, before));
+            if (known.find(before).isPresent()) {
+                becauses = known;
+                read.add(before);
+            }
+        }
+        Reasons reasons = Reasons.of(bench.id(), becauses, id, read);
         if (Live.asked(context)) {
             desk.answer(context, "reasons", reasons);
         } else {
@@ -50,6 +60,18 @@ final class PlanPages {
                     "because",
                     new BecausePage(desk.frame(context, bench, "Because", "plan"), reasons, bench.address("plan")));
         }
+    }
+
+    /** What was read on the way here; a because that is opened again leads back to what it led back to before. */
+    private static List<String> read(Context context, String id) {
+        List<String> all = context.queryParams("by").stream().distinct().toList();
+        List<String> until = all.contains(id) ? all.subList(0, all.indexOf(id)) : all;
+        return until.subList(Math.max(0, until.size() - FARTHEST_BACK), until.size());
+    }
+
+    private Becauses table(OnBench bench, String id) {
+        Becauses becauses = becauses(bench, id);
+        return becauses.find(id).isPresent() ? becauses : desk.becauses(bench, id);
     }
 
     /** The table that knows the id: the plan's, a bench sheet's, or that of a chapter reckoned later. */

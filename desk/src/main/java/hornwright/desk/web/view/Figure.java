@@ -4,6 +4,7 @@ import hornwright.bench.plan.PlannedNumber;
 import hornwright.desk.units.Shown;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * A number as a page shows it: never without its unit, its uncertainty and the address of its because.
@@ -32,7 +33,18 @@ public record Figure(
 
     /** Where the because of that id is told. */
     public static String because(String horn, String id) {
-        return "/horn/%s/because?of=%s".formatted(horn, URLEncoder.encode(id, StandardCharsets.UTF_8));
+        return "/horn/%s/because?of=%s".formatted(horn, encoded(id));
+    }
+
+    /** The same, reached through the becauses of {@code read}, so that it can lead back. */
+    static String because(String horn, String id, List<String> read) {
+        StringBuilder address = new StringBuilder(because(horn, id));
+        read.forEach(one -> address.append("&by=").append(encoded(one)));
+        return address.toString();
+    }
+
+    private static String encoded(String id) {
+        return URLEncoder.encode(id, StandardCharsets.UTF_8);
     }
 
     private static String window(PlannedNumber number) {
