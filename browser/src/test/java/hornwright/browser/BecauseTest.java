@@ -99,7 +99,7 @@ final class BecauseTest {
     @Test
     void beside_a_place_back_closes_the_because_and_does_not_load_the_horn_again() {
         Page page = browser.page();
-        page.navigate(program.address() + "/horn/q-0001?layer=planned&place=cup.low-b-flat");
+        page.navigate(program.address() + "/horn/q-0001?layer=planned&place=pad.low-b-flat");
         page.evaluate("window.here = true");
         page.locator("#place a.why").nth(0).click();
         assertThat(page.locator("#because .reasons")).hasCount(1);
@@ -111,6 +111,26 @@ final class BecauseTest {
         assertThat(page.locator("#because")).isEmpty();
         assertThat(page.locator("#place h2").first()).isVisible();
         Assertions.assertThat(page.evaluate("window.here")).isEqualTo(true);
+        page.context().close();
+    }
+
+    @Test
+    void a_second_tap_on_its_number_closes_a_because_and_so_does_escape() {
+        Page page = plan(true);
+        String address = page.url();
+        Locator number = page.locator("table.ruled a.why").first();
+        number.click();
+        assertThat(page.locator("#because .reasons")).hasCount(1);
+        assertThat(number).hasAttribute("aria-expanded", "true");
+        number.click();
+        assertThat(page.locator("#because")).isEmpty();
+        assertThat(number).not().hasAttribute("aria-expanded", "true");
+        number.click();
+        page.locator("#because table.sum a.why").first().click();
+        assertThat(page.locator("#because .why-back")).hasCount(1);
+        page.keyboard().press("Escape");
+        assertThat(page.locator("#because")).isEmpty();
+        Assertions.assertThat(page.url()).isEqualTo(address);
         page.context().close();
     }
 

@@ -34,7 +34,8 @@ final class Assets {
             "narrow.css",
             "print.css");
 
-    private static final List<String> SCRIPTS = List.of("hornwright.js", "live.js", "point.js");
+    private static final List<String> SCRIPTS =
+            List.of("hornwright.js", "horn.js", "because.js", "live.js", "point.js");
 
     private record Asset(String type, byte[] content, String tag) {}
 

@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param ground what a leaf rests on, in a word or two; empty when there are terms
  * @param before the because that was read before this one; null for the first
  */
-public record Reasons(String rule, String ground, List<Term> terms, @Nullable Before before) {
+public record Reasons(
+        String rule,
+        String ground,
+        List<Term> terms,
+        @Nullable Before before) {
     private static final int FEW = 44;
 
     public Reasons {
@@ -44,8 +48,7 @@ public record Reasons(String rule, String ground, List<Term> terms, @Nullable Be
         }
         String last = read.getLast();
         return new Before(
-                shortened(becauses.get(last).rule()),
-                Figure.because(horn, last, read.subList(0, read.size() - 1)));
+                shortened(becauses.get(last).rule()), Figure.because(horn, last, read.subList(0, read.size() - 1)));
     }
 
     private static String shortened(String rule) {
