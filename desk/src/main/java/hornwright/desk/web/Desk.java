@@ -10,6 +10,7 @@ import hornwright.bench.plan.seat.SeatNumbers;
 import hornwright.bench.sound.SoundAnswer;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
+import hornwright.desk.message.Messages;
 import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Form;
 import hornwright.desk.use.HearHorn;
@@ -43,6 +44,7 @@ final class Desk {
     private final LaterChapters later;
     private final Assets assets;
     private final Templates templates;
+    private final Messages texts = new Messages("en");
 
     Desk(Shop shop, Assets assets, Templates templates) {
         this.shop = shop;
@@ -145,7 +147,7 @@ final class Desk {
     }
 
     Frame frame(Context context, String title) {
-        return Frames.of(context, assets, shop.house().state().name(), title)
+        return Frames.of(context, assets, texts, shop.house().state().name(), title)
                 .with(ShopTray.at(context.path()), ArchiveSlip.at(context.path()));
     }
 

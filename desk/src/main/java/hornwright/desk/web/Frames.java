@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.desk.message.Messages;
 import hornwright.desk.web.view.Frame;
 import io.javalin.http.Context;
 import java.util.List;
@@ -8,7 +9,7 @@ import java.util.List;
 final class Frames {
     private Frames() {}
 
-    static Frame of(Context context, Assets assets, String shop, String title) {
+    static Frame of(Context context, Assets assets, Messages texts, String shop, String title) {
         String query = context.queryString();
         boolean shown = context.req().getMethod().equals("GET");
         String here = shown ? context.path() + (query == null ? "" : "?" + query) : "/";
@@ -24,6 +25,8 @@ final class Frames {
                 List.of(),
                 "",
                 "",
+                Helps.at(context, texts),
+                TourStops.at(context, texts),
                 "");
     }
 }

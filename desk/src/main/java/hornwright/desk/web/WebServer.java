@@ -78,6 +78,7 @@ public final class WebServer implements AutoCloseable {
         routes.get("/assets/<file>", site.assets()::answer);
         routes.get("/favicon.ico", site.assets()::icon);
         routes.post("/theme", Theme::choose);
+        routes.post("/tour", TourStops::choose);
         for (Consumer<RoutesConfig> pages : site.pages()) {
             pages.accept(routes);
         }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param sheets the sheets of the compartment that is open; empty when it has only one
  * @param history where every edit of this horn is told; empty on the shop's own pages
  * @param live where further edits of this horn are told as they come; empty on the shop's own pages
+ * @param help what this page is for, in plain words
+ * @param tour the stop of the tour this page shows, if any
  * @param foot a line at the bottom: when the last edit was kept
  */
 public record Frame(
@@ -29,6 +31,8 @@ public record Frame(
         List<Compartment> sheets,
         String history,
         String live,
+        Help help,
+        Tour tour,
         String foot) {
     public Frame {
         tray = List.copyOf(tray);
@@ -41,14 +45,15 @@ public record Frame(
     public record Compartment(String name, String address, String fact, boolean current) {}
 
     public Frame titled(String other) {
-        return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, live, foot);
+        return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, live, help, tour, foot);
     }
 
     public Frame ofHorn(String name, String id, String told, String edits, String line) {
-        return new Frame(title, files, theme, here, shop, name, id, tray, sheets, told, edits, line);
+        return new Frame(title, files, theme, here, shop, name, id, tray, sheets, told, edits, help, tour, line);
     }
 
     public Frame with(List<Compartment> compartments, List<Compartment> open) {
-        return new Frame(title, files, theme, here, shop, horn, hornId, compartments, open, history, live, foot);
+        return new Frame(
+                title, files, theme, here, shop, horn, hornId, compartments, open, history, live, help, tour, foot);
     }
 }
