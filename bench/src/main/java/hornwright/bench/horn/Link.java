@@ -5,6 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A contact by which one key acts on another, with what lies between them.
+ *
+ * @param screw that sets it; null where only its material does
  */
 public record Link(
         String id,
@@ -17,7 +19,8 @@ public record Link(
         double stiffnessNPerMm,
         Position at,
         List<Layer> layers,
-        @Nullable Coupling coupling)
+        @Nullable Coupling coupling,
+        @Nullable AdjustingScrew screw)
         implements Identified {
     public Link {
         layers = List.copyOf(layers);

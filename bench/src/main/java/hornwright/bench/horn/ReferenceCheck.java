@@ -76,6 +76,13 @@ final class ReferenceCheck {
                 flaws.add(at + "/follower", "a key cannot act on itself", "a driver and a follower that differ");
             }
             layers(link.layers(), at + "/layers");
+            AdjustingScrew screw = link.screw();
+            if (screw != null && screw.pitchMm() > AdjustingScrew.COARSEST_MM) {
+                flaws.add(
+                        at + "/screw/pitch_mm",
+                        "one turn of this screw moves the contact by " + Numbers.mm(screw.pitchMm()) + " mm",
+                        "at most " + Numbers.mm(AdjustingScrew.COARSEST_MM));
+            }
             Coupling coupling = link.coupling();
             if (coupling != null) {
                 flaws.unlessKnown(keywork.keys(), coupling.through(), "key", at + "/coupling/through");

@@ -40,6 +40,7 @@ public enum NumberName {
     /** Corks, felts and contacts. */
     AS_BUILT("asBuilt", "thickness as built, from packed pieces"),
     CHANGE("change", "change from what is there"),
+    TURN("turn", "turns of its screw, in"),
     CUT_FULL("cutFull", "cut full at"),
     SHEET("sheet", "sheet from the shelf"),
     SAND("sand", "to sand off"),

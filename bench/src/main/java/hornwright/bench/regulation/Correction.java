@@ -29,8 +29,10 @@ public record Correction(
         TAKE("take"),
         /** Renew thicker, or line. */
         ADD("add"),
-        /** Too thick by less than one pull of the strip takes and yet worth altering: a screw is fine enough, or a new piece. */
-        SCREW("leave to the screw; without one, a new piece");
+        /** Left to the screw of this contact, whichever way: finer than the strip, and it can be turned back. */
+        SCREW("screw"),
+        /** Too thick by less than one pull of the strip takes, yet worth altering, and no screw: a new piece. */
+        RENEW("renew");
 
         private final String word;
 

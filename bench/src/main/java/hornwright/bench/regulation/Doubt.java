@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
  * @param ownU one standard uncertainty with which each judged gap was itself read, mm; infinite where it was not
  * @param times how many times as hard as its touch was made for each key is pressed
  * @param giveShare by which share of the force what gives under it may differ from the pattern's
- * @param cutMm one standard uncertainty of a contact that was altered
+ * @param handMm one standard uncertainty of each contact once it was altered
  */
-record Doubt(GapModel judged, Fit fit, double[] ownU, double times, double giveShare, double cutMm) {
+record Doubt(GapModel judged, Fit fit, double[] ownU, double times, double giveShare, double[] handMm) {
     /** Steps along a direction of doubt to see what opens: two standard uncertainties, but never far, mm. */
     private static final double FAR = 2;
 
@@ -69,7 +69,7 @@ record Doubt(GapModel judged, Fit fit, double[] ownU, double times, double giveS
                 IntStream.range(0, change.length).filter(i -> change[i] != 0).toArray();
         double[][] directions = new double[altered.length][change.length];
         for (int i = 0; i < altered.length; i++) {
-            directions[i][altered[i]] = cutMm;
+            directions[i][altered[i]] = handMm[altered[i]];
         }
         return directions;
     }

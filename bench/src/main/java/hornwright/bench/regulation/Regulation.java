@@ -1,6 +1,9 @@
 package hornwright.bench.regulation;
 
 import hornwright.bench.action.Action;
+import hornwright.bench.horn.AdjustingScrew;
+import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.Link;
 import hornwright.bench.regulation.Correction.Work;
 import hornwright.bench.regulation.RegulationPlan.Counted;
 import hornwright.bench.regulation.RegulationPlan.Expected;
@@ -25,14 +28,16 @@ public final class Regulation {
     private static final double TOLD = 0.5;
 
     private final ShopRules rules;
+    private final Keywork keywork;
     private final GapModel felt;
     private final GapModel judged;
     private final List<String> order;
 
     private Regulation(Action action, ShopRules rules) {
         this.rules = rules;
+        keywork = action.keywork();
         felt = GapModel.of(action);
-        judged = felt.watching(Watch.cups(action.keywork()));
+        judged = felt.watching(Watch.cups(keywork));
         order = BenchOrder.of(action.mechanism().links()).links();
     }
 
@@ -76,7 +81,7 @@ public final class Regulation {
                     fit.errorsMm()[i],
                     fit.uMm(i),
                     change[i],
-                    work(change[i]),
+                    work(judged.links().get(i), change[i]),
                     Arrays.stream(fit.gain()[i]).boxed().toList(),
                     told(fit, i)));
         }
@@ -130,22 +135,39 @@ public final class Regulation {
     /** What is done is chosen for a finger as light as that of the readings; what is left is told as regulation is judged. */
     private Doubt doubt(Fit fit, double[] ownU, double times) {
         return new Doubt(
-                judged, fit, ownU, times, rules.value("regulation.give-share"), rules.value("regulation.cut-u_mm"));
+                judged,
+                fit,
+                ownU,
+                times,
+                rules.value("regulation.give-share"),
+                judged.links().stream()
+                        .mapToDouble(link -> handUMm(keywork.links().get(link), rules))
+                        .toArray());
+    }
+
+    /** One standard uncertainty of what the hand does at a contact: turns its screw by eye, or cuts against a gauge. */
+    public static double handUMm(Link link, ShopRules rules) {
+        AdjustingScrew screw = link.screw();
+        return screw == null
+                ? rules.value("regulation.cut-u_mm")
+                : screw.pitchMm() * rules.value("regulation.turn-u");
     }
 
     private double times() {
         return rules.value("regulation.force-times");
     }
 
-    /** Less than one pull can neither be sanded off nor, as a sliver, be laid on: a screw or a new piece. */
-    private Work work(double change) {
-        double pull = rules.value("foot.pull_mm");
+    /** Where there is a screw it does all; else less than one pull can neither be sanded off nor, as a sliver, be laid on. */
+    private Work work(String link, double change) {
         if (change == 0) {
             return Work.LEAVE;
         }
-        if (change < 0) {
-            return change <= -pull ? Work.TAKE : Work.SCREW;
+        if (keywork.links().get(link).screw() != null) {
+            return Work.SCREW;
         }
-        return Work.ADD;
+        if (change > 0) {
+            return Work.ADD;
+        }
+        return change <= -rules.value("foot.pull_mm") ? Work.TAKE : Work.RENEW;
     }
 }

@@ -72,6 +72,7 @@ final class ShippedRules {
             regulation.closed_mm | 0.02 | 0 | mm | 0.001 | 0.1 | a gap up to so much counts as closed under a feeler | bench judgement
             regulation.wrong_mm | 0.3 | 0 | mm | 0.02 | 2 | a contact nobody has set may be too thick or too thin by so much | bench judgement
             regulation.cut-u_mm | 0.005 | 0 | mm | 0.001 | 0.2 | one standard uncertainty of a contact cut and sanded against a thickness gauge | bench judgement
+            regulation.turn-u | 0.015 | 0 |  | 0.001 | 0.2 | one standard uncertainty, in turns, of how far an adjusting screw is turned by eye | bench judgement
             regulation.feel-times | 1.4 | 0.14 |  | 1 | 3 | under a feeler a key is pressed so many times as hard as its touch was made for | bench judgement
             regulation.give-share | 0.14 | 0 |  | 0 | 1 | pads, corks, springs and tubes of a horn give more or less than the pattern's, as if the force differed by this share | bench judgement
             regulation.force-times | 2 | 0 |  | 1 | 5 | regulation is judged so many times as hard as the touch was made for | bench judgement

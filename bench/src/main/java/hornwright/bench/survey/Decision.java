@@ -1,6 +1,9 @@
 package hornwright.bench.survey;
 
+import hornwright.bench.horn.AdjustingScrew;
+import hornwright.bench.horn.Link;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What a person settled; it outranks every proposal of the plan. */
@@ -48,7 +51,20 @@ public sealed interface Decision {
     record Contact(String link, double changeMm, String why) implements Decision {
         /** "take 0.08 mm", to the hundredth a gauge shows. */
         public String words() {
-            return (changeMm < 0 ? "take %.2f mm" : "add %.2f mm").formatted(Math.abs(changeMm));
+            return String.format(Locale.ROOT, changeMm < 0 ? "take %.2f mm" : "add %.2f mm", Math.abs(changeMm));
+        }
+
+        /** The same where that contact has a screw: "turn the screw out by 0.20 turns, 0.08 mm". */
+        public String words(Link at) {
+            AdjustingScrew screw = at.screw();
+            return screw == null
+                    ? words()
+                    : String.format(
+                            Locale.ROOT,
+                            "turn the screw %s by %.2f turns, %.2f mm",
+                            changeMm < 0 ? "out" : "in",
+                            Math.abs(screw.turns(changeMm)),
+                            Math.abs(changeMm));
         }
     }
 

@@ -1,5 +1,6 @@
 package hornwright.desk.keyworkfile;
 
+import hornwright.bench.horn.AdjustingScrew;
 import hornwright.bench.horn.Coupling;
 import hornwright.bench.horn.Link;
 import hornwright.bench.horn.LinkKind;
@@ -24,7 +25,12 @@ final class LinkJson {
                 f.number("stiffness_N_per_mm", Bound.POSITIVE, "625"),
                 Names.position(f),
                 layers.read(f),
-                f.objectIfAny("coupling", LinkJson::coupling));
+                f.objectIfAny("coupling", LinkJson::coupling),
+                f.objectIfAny("screw", LinkJson::screw));
+    }
+
+    private static AdjustingScrew screw(Fields f) {
+        return new AdjustingScrew(f.number("pitch_mm", Bound.POSITIVE, "0.4"));
     }
 
     private static Coupling coupling(Fields f) {
@@ -51,7 +57,11 @@ final class LinkJson {
                 .put("stiffness_N_per_mm", link.stiffnessNPerMm());
         Names.put(out, link.at()).put("layers", Layers.write(link.layers()));
         Coupling coupling = link.coupling();
-        return coupling == null ? out : out.put("coupling", write(coupling));
+        if (coupling != null) {
+            out.put("coupling", write(coupling));
+        }
+        AdjustingScrew screw = link.screw();
+        return screw == null ? out : out.put("screw", Out.object().put("pitch_mm", screw.pitchMm()));
     }
 
     private static Out write(Coupling coupling) {

@@ -44,6 +44,9 @@ class VariantsTest {
                 Keywork variant = Variants.of(base, wanted);
                 assertThat(KeyworkCheck.flaws(variant)).as(wanted.toString()).isEmpty();
                 assertThat(variant.switches()).isEqualTo(wanted);
+                assertThat(variant.links())
+                        .allSatisfy(link -> assertThat(link.screw())
+                                .isEqualTo(base.links().find(link.id()).map(Link::screw).orElse(null)));
                 nothingIsLeftOver(variant);
                 had++;
             }

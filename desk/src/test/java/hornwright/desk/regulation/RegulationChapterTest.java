@@ -9,15 +9,16 @@ import hornwright.bench.plan.CutLine;
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Planner;
 import hornwright.bench.plan.measured.Measurements;
 import hornwright.bench.plan.regulation.LinksAnswer;
-import hornwright.bench.plan.regulation.LinksAnswer.ContactLine;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
 import hornwright.bench.plan.regulation.RegulationChapter;
 import hornwright.bench.plan.regulation.YieldAnswer;
 import hornwright.bench.plan.regulation.YieldChapter;
+import hornwright.bench.regulation.Correction;
 import hornwright.bench.regulation.Feeler;
 import hornwright.bench.regulation.Watch;
 import hornwright.bench.rules.ShopRules;
@@ -46,7 +47,7 @@ class RegulationChapterTest {
     private static List<Reading> felt(VirtualBench bench) {
         List<Reading> readings = new ArrayList<>();
         for (Feeler feeler : bench.felt(0, 0, new Random(0))) {
-            ReadingKind kind = ALTO.cups().contains(feeler.at()) ? ReadingKind.LINKED_GAP : ReadingKind.CONTACT_GAP;
+            ReadingKind kind = bench.keywork().cups().contains(feeler.at()) ? ReadingKind.LINKED_GAP : ReadingKind.CONTACT_GAP;
             readings.add(new Reading(
                     "r." + readings.size(),
                     kind,
@@ -72,7 +73,7 @@ class RegulationChapterTest {
     void each_gap_that_is_printed_equals_a_run_of_the_engine_with_the_printed_changes() {
         LinksAnswer answer = answer(felt(WRONG));
         VirtualBench altered = VirtualBench.asBuilt(ALTO);
-        for (ContactLine line : answer.contacts()) {
+        for (PlannedLink line : answer.contacts()) {
             PlannedNumber error = Objects.requireNonNull(line.error());
             PlannedNumber change = line.change();
             altered = altered.wrongBy(line.link(), error.value() + (change == null ? 0 : change.value()));
@@ -93,7 +94,7 @@ class RegulationChapterTest {
     void what_was_wrong_is_found_and_what_is_done_shuts_every_cup() {
         LinksAnswer answer = answer(felt(WRONG));
         assertThat(answer.toDo())
-                .extracting(ContactLine::link)
+                .extracting(PlannedLink::link)
                 .contains("link.d-to-f-sharp", "link.f-sharp-to-bis", "link.a-to-c-vent");
         assertThat(answer.spots()).allSatisfy(spot -> {
             if (spot.expected() != null) {
@@ -109,7 +110,7 @@ class RegulationChapterTest {
     @Test
     void every_number_rests_on_readings_rules_or_judgement_and_its_terms_make_its_doubt() {
         LinksAnswer answer = answer(felt(WRONG));
-        for (ContactLine line : answer.contacts()) {
+        for (PlannedLink line : answer.contacts()) {
             PlannedNumber error = Objects.requireNonNull(line.error());
             assertThat(error.u()).isPositive();
             assertThat(answer.becauses().leaves(error.because()))
@@ -181,6 +182,42 @@ class RegulationChapterTest {
                 plan.number("link.d-to-f-sharp", NumberName.CHANGE).orElseThrow();
         assertThat(change.value()).isEqualTo(-0.08);
         assertThat(plan.becauses().get(change.because()).rule()).contains("leaf readings");
+    }
+
+    @Test
+    void a_contact_with_a_screw_is_turned_by_its_pitch_and_not_sanded() {
+        PlannedLink bis = answer(felt(WRONG)).contact("link.f-sharp-to-bis").orElseThrow();
+        PlannedNumber change = Objects.requireNonNull(bis.change());
+        PlannedNumber turns = Objects.requireNonNull(bis.turns());
+        assertThat(bis.work()).isEqualTo(Correction.Work.SCREW);
+        assertThat(bis.pulls()).isNull();
+        assertThat(turns.unit()).isEqualTo("turns");
+        assertThat(turns.value()).isCloseTo(change.value() / 0.4, within(1e-9));
+        assertThat(turns.u()).isCloseTo(change.u() / 0.4, within(1e-9));
+    }
+
+    @Test
+    void on_the_horn_without_screws_the_same_contact_is_cut() {
+        Keywork odd = KeyworkFile.shipped("tarrant-loe-odd").orElseThrow();
+        List<Reading> readings = felt(VirtualBench.asBuilt(odd).wrongBy("link.f-sharp-to-bis", 0.12));
+        LinksAnswer answer = RegulationChapter.of(new RegulationChapter.Question(odd, readings, RULES));
+        PlannedLink bis = answer.contact("link.f-sharp-to-bis").orElseThrow();
+        assertThat(bis.work()).isEqualTo(Correction.Work.TAKE);
+        assertThat(bis.turns()).isNull();
+        assertThat(bis.pulls()).isNotNull();
+    }
+
+    @Test
+    void a_settled_turn_of_a_screw_leaves_its_cork_off_the_cut_list() {
+        Decision.Contact out = new Decision.Contact("link.f-sharp-to-bis", -0.08, "leaf readings");
+        Plan plan = Planner.plan(PlanInputs.of(ALTO).withDecisions(List.of(out)));
+        assertThat(plan.number("link.f-sharp-to-bis", NumberName.CHANGE)).isEmpty();
+        PlannedNumber turn =
+                plan.number("link.f-sharp-to-bis", NumberName.TURN).orElseThrow();
+        assertThat(turn.value()).isCloseTo(-0.2, within(1e-12));
+        assertThat(turn.u()).isEqualTo(RULES.value("regulation.turn-u"));
+        assertThat(plan.becauses().get(turn.because()).rule()).contains("turn the screw out by 0.20 turns");
+        assertThat(plan.cuts()).noneMatch(cut -> cut.method().contains("0.08"));
     }
 
     @Test

@@ -57,10 +57,10 @@ class RegulationTest {
     @CsvSource({
         "link.d-to-f-sharp, 0.15, TAKE",
         "link.d-to-f-sharp, -0.15, ADD",
-        "link.f-sharp-to-bis, 0.12, TAKE",
-        "link.f-sharp-to-bis, -0.12, ADD",
-        "link.f-sharp-to-g-sharp, 0.1, TAKE",
-        "link.f-sharp-to-g-sharp, -0.1, ADD",
+        "link.f-sharp-to-bis, 0.12, SCREW",
+        "link.f-sharp-to-bis, -0.12, SCREW",
+        "link.f-sharp-to-g-sharp, 0.1, SCREW",
+        "link.f-sharp-to-g-sharp, -0.1, SCREW",
         "link.a-to-c-vent, 0.2, TAKE",
         "link.a-to-bis, -0.2, ADD",
         "link.b-to-c-vent, 0.08, TAKE"
@@ -94,14 +94,14 @@ class RegulationTest {
         assertThat(at(plan, "link.d-to-f-sharp").work()).isEqualTo(Work.LEAVE);
     }
 
-    /** With a coarse strip a contact half a pull too thick can neither be left nor sanded right; a screw does it whole. */
+    /** With a coarse strip a contact half a pull too thick can neither be left nor sanded right. */
     @Test
-    void less_than_a_pull_that_shows_is_left_to_a_screw_or_a_new_piece() {
+    void less_than_a_pull_that_shows_wants_a_new_piece_where_there_is_no_screw() {
         ShopRules coarse = RULES.with("foot.pull_mm", 0.12);
         VirtualBench bench = VirtualBench.asBuilt(ALTO).wrongBy("link.b-to-c-vent", 0.059);
         RegulationPlan plan = Regulation.of(Action.asBuilt(ALTO), coarse).plan(bench.felt(0, 0, new Random(0)));
         Correction correction = at(plan, "link.b-to-c-vent");
-        assertThat(correction.work()).isEqualTo(Work.SCREW);
+        assertThat(correction.work()).isEqualTo(Work.RENEW);
         assertThat(correction.changeMm()).isCloseTo(-0.059, within(0.015));
         assertThat(plan.worstMm()).isLessThan(0.02);
     }

@@ -5,8 +5,10 @@ import hornwright.bench.action.Thickness;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.regulation.Correction;
 import hornwright.bench.regulation.Feeler;
+import hornwright.bench.regulation.Regulation;
 import hornwright.bench.regulation.RegulationPlan;
 import hornwright.bench.regulation.Watch;
+import hornwright.bench.rules.ShopRules;
 import hornwright.engines.linkage.Balance;
 import hornwright.engines.linkage.Equilibrium;
 import hornwright.engines.linkage.Mechanism;
@@ -26,7 +28,7 @@ record VirtualBench(Keywork keywork, Thickness thickness) {
 
     /** Contacts whose thickness decides whether a cup shuts. */
     static List<String> contacts(Keywork keywork) {
-        return hornwright.bench.regulation.Regulation.contacts(Action.asBuilt(keywork));
+        return Regulation.contacts(Action.asBuilt(keywork));
     }
 
     VirtualBench wrongBy(String link, double mm) {
@@ -77,7 +79,10 @@ record VirtualBench(Keywork keywork, Thickness thickness) {
         VirtualBench worked = this;
         for (Correction correction : plan.corrections()) {
             if (correction.changeMm() != 0) {
-                worked = worked.wrongBy(correction.link(), correction.changeMm() + cut * random.nextGaussian());
+                double hand = correction.work() == Correction.Work.SCREW
+                        ? Math.max(cut, Regulation.handUMm(keywork.links().get(correction.link()), ShopRules.shipped()))
+                        : cut;
+                worked = worked.wrongBy(correction.link(), correction.changeMm() + hand * random.nextGaussian());
             }
         }
         return worked;

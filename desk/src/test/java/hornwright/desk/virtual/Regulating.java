@@ -34,17 +34,15 @@ final class Regulating {
     private final Keywork pattern;
     private final ShopRules rules;
     private final Draw hand;
-    private final double cut;
     private final double feeler;
     private int contacts;
 
-    /** With the shop's own feeler, and contacts cut against a thickness gauge as its rules say. */
+    /** With the shop's own feeler, and contacts cut against a thickness gauge or turned by their screw as its rules say. */
     Regulating(Keywork pattern, long seed, ShopRules rules) {
         this.links = new VirtualLinks(pattern, seed);
         this.pattern = pattern;
         this.rules = rules;
         this.hand = Draw.of(seed, "regulating");
-        this.cut = rules.value("regulation.cut-u_mm");
         this.feeler = rules.value("u.feeler_mm");
         links.contacts().forEach(contact -> links.change(contact, hand.normal(SET_ALONE)));
     }
@@ -115,7 +113,7 @@ final class Regulating {
     }
 
     private void work(String contact, double by) {
-        links.change(contact, by + hand.normal(cut));
+        links.change(contact, by + hand.normal(Regulation.handUMm(pattern.links().get(contact), rules)));
         contacts++;
     }
 

@@ -37,7 +37,8 @@ final class Copies {
                 l.stiffnessNPerMm(),
                 l.at(),
                 l.layers(),
-                null);
+                null,
+                l.screw());
     }
 
     static Link driver(Link l, String driver, double armMm) {
@@ -52,7 +53,8 @@ final class Copies {
                 l.stiffnessNPerMm(),
                 l.at(),
                 l.layers(),
-                l.coupling());
+                l.coupling(),
+                l.screw());
     }
 
     static Link follower(Link l, String follower, double armMm) {
@@ -67,7 +69,8 @@ final class Copies {
                 l.stiffnessNPerMm(),
                 l.at(),
                 l.layers(),
-                l.coupling());
+                l.coupling(),
+                l.screw());
     }
 
     static Rod order(Rod r, int order) {

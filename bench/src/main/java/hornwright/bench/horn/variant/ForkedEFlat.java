@@ -190,6 +190,7 @@ final class ForkedEFlat {
                 new Position(Copies.round(at, 1), like.at().angleDeg()),
                 List.of(new Layer(
                         id, layer.material(), layer.thicknessMm(), Face.DRIVER, layer.side(), Form.STRIP, layer.cut())),
+                null,
                 null);
     }
 

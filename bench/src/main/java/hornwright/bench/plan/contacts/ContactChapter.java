@@ -1,5 +1,6 @@
 package hornwright.bench.plan.contacts;
 
+import hornwright.bench.horn.AdjustingScrew;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Link;
@@ -16,6 +17,7 @@ import hornwright.bench.plan.heights.CutFull;
 import hornwright.bench.plan.measured.CupGeometry;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.plan.treatment.PlaceTreatment;
+import hornwright.bench.regulation.Regulation;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.survey.Decision;
@@ -108,7 +110,10 @@ public final class ContactChapter {
     private void link(Place place, Map<NumberName, PlannedNumber> sizes) {
         Optional<PlannedNumber> space = space(place);
         space.ifPresent(number -> sizes.put(NumberName.THICKNESS, number));
-        decided(place).ifPresent(change -> sizes.put(NumberName.CHANGE, change));
+        ask.decided().stream()
+                .filter(contact -> contact.link().equals(place.belongsTo().id()))
+                .findFirst()
+                .ifPresent(contact -> decided(contact, sizes));
         if (renewed(place) && place.asBuilt().thicknessMm() > 0) {
             PlannedNumber expected = space.orElseGet(
                     () -> pattern("thickness " + place.id(), place.asBuilt().thicknessMm(), "foot.from-pattern_mm"));
@@ -120,16 +125,20 @@ public final class ContactChapter {
         }
     }
 
-    /** What was settled to add or take here, as exactly as the hand cuts. */
-    private Optional<PlannedNumber> decided(Place place) {
-        return ask.decided().stream()
-                .filter(contact -> contact.link().equals(place.belongsTo().id()))
-                .map(contact -> reasons.leaf(
-                        new Because.Decided("decided " + contact.about(), contact.words() + ": " + contact.why()),
-                        contact.changeMm(),
-                        "mm",
-                        ask.rules().value("regulation.cut-u_mm")))
-                .findFirst();
+    /** What was settled here, as exactly as the hand does it; a screw is turned and its cork left alone. */
+    private void decided(Decision.Contact contact, Map<NumberName, PlannedNumber> sizes) {
+        Link link = ask.keywork().links().get(contact.link());
+        AdjustingScrew screw = link.screw();
+        Because.Decided why =
+                new Because.Decided("decided " + contact.about(), contact.words(link) + ": " + contact.why());
+        if (screw == null) {
+            sizes.put(
+                    NumberName.CHANGE,
+                    reasons.leaf(why, contact.changeMm(), "mm", Regulation.handUMm(link, ask.rules())));
+        } else {
+            double u = ask.rules().value("regulation.turn-u");
+            sizes.put(NumberName.TURN, reasons.leaf(why, screw.turns(contact.changeMm()), "turns", u));
+        }
     }
 
     private Optional<PlannedNumber> space(Place place) {

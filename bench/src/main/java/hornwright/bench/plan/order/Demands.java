@@ -44,7 +44,7 @@ final class Demands {
         return switch (decision) {
             case Decision.Height height -> "%s accepted at %s mm".formatted(thing(height), height.frontMm());
             case Decision.PadThickness pad -> "%s settled at %s mm".formatted(thing(pad), pad.thicknessMm());
-            case Decision.Contact contact -> "%s: %s".formatted(thing(contact), contact.words());
+            case Decision.Contact contact -> "%s: %s".formatted(thing(contact), words(contact));
             case Decision.Treat treat -> "%s: %s".formatted(thing(treat), treat.inWords());
             case Decision.Use use -> use.inWords();
             case Decision.HandedOver handed -> handed.inWords();
@@ -81,6 +81,10 @@ final class Demands {
 
     private String cup(String id) {
         return keywork.cups().find(id).map(cup -> keywork.nameOf(cup).display()).orElse(id);
+    }
+
+    private String words(Decision.Contact contact) {
+        return keywork.links().find(contact.link()).map(contact::words).orElseGet(contact::words);
     }
 
     private String link(String id) {

@@ -1,8 +1,8 @@
 package hornwright.bench.plan.regulation;
 
 import hornwright.bench.plan.Becauses;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
-import hornwright.bench.regulation.Correction;
 import hornwright.bench.regulation.Watch;
 import java.util.List;
 import java.util.Optional;
@@ -14,28 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param contacts in the order in which the bench sets them
  * @param spots every spot a leaf can go in, in the order of the keywork
  */
-public record LinksAnswer(List<ContactLine> contacts, List<SpotLine> spots, Becauses becauses) {
+public record LinksAnswer(List<PlannedLink> contacts, List<SpotLine> spots, Becauses becauses) {
     public LinksAnswer {
         contacts = List.copyOf(contacts);
         spots = List.copyOf(spots);
     }
-
-    /**
-     * One contact.
-     *
-     * @param link id
-     * @param error what it is wrong by, too thick above zero; null while no reading bears on it
-     * @param change what to add, below zero to take; null where it is left
-     * @param pulls of the sanding strip, where it is sanded
-     * @param told whether the readings single it out; if not, another contact of the same touch could be altered instead
-     */
-    public record ContactLine(
-            String link,
-            @Nullable PlannedNumber error,
-            @Nullable PlannedNumber change,
-            @Nullable PlannedNumber pulls,
-            Correction.Work work,
-            boolean told) {}
 
     /**
      * One spot.
@@ -50,7 +33,7 @@ public record LinksAnswer(List<ContactLine> contacts, List<SpotLine> spots, Beca
             @Nullable PlannedNumber expected,
             @Nullable Boolean closes) {}
 
-    public Optional<ContactLine> contact(String link) {
+    public Optional<PlannedLink> contact(String link) {
         return contacts.stream().filter(line -> line.link().equals(link)).findFirst();
     }
 
@@ -60,7 +43,7 @@ public record LinksAnswer(List<ContactLine> contacts, List<SpotLine> spots, Beca
     }
 
     /** Contacts to be altered. */
-    public List<ContactLine> toDo() {
+    public List<PlannedLink> toDo() {
         return contacts.stream().filter(line -> line.change() != null).toList();
     }
 }

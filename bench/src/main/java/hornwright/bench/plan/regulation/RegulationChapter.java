@@ -1,13 +1,14 @@
 package hornwright.bench.plan.regulation;
 
 import hornwright.bench.action.Action;
+import hornwright.bench.horn.AdjustingScrew;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.plan.Because;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.Measurements;
 import hornwright.bench.plan.measured.ReadNumbers;
-import hornwright.bench.plan.regulation.LinksAnswer.ContactLine;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
 import hornwright.bench.regulation.Correction;
 import hornwright.bench.regulation.Feeler;
@@ -73,7 +74,7 @@ public final class RegulationChapter {
 
     public static LinksAnswer of(Question ask) {
         RegulationChapter chapter = new RegulationChapter(ask);
-        List<ContactLine> contacts =
+        List<PlannedLink> contacts =
                 chapter.plan.corrections().stream().map(chapter::contact).toList();
         List<SpotLine> spots = new ArrayList<>();
         for (Watch watch : Watch.all(ask.keywork())) {
@@ -93,20 +94,21 @@ public final class RegulationChapter {
         return new Feeler(watch.press(), watch.at(), number.value(), Math.max(1e-3, number.u()));
     }
 
-    private ContactLine contact(Correction correction) {
+    private PlannedLink contact(Correction correction) {
         if (!correction.isFelt()) {
-            return new ContactLine(correction.link(), null, null, null, Correction.Work.LEAVE, false);
+            return new PlannedLink(correction.link(), null, null, null, null, Correction.Work.LEAVE, false);
         }
         PlannedNumber error = error(correction);
         if (correction.changeMm() == 0) {
-            return new ContactLine(correction.link(), error, null, null, correction.work(), correction.told());
+            return new PlannedLink(correction.link(), error, null, null, null, correction.work(), correction.told());
         }
         PlannedNumber change = change(correction, error);
-        return new ContactLine(
+        return new PlannedLink(
                 correction.link(),
                 error,
                 change,
                 correction.work() == Correction.Work.TAKE ? pulls(correction, change) : null,
+                turns(correction, change),
                 correction.work(),
                 correction.told());
     }
@@ -191,7 +193,30 @@ public final class RegulationChapter {
                 Because.Input.of("one pull", reasons.rule(ask.rules(), "foot.pull_mm")));
     }
 
-    private SpotLine spot(Watch watch, List<ContactLine> contacts) {
+    /** A screw moves the contact by its pitch with every turn; how far it is turned by eye is doubtful too. */
+    private @Nullable PlannedNumber turns(Correction correction, PlannedNumber change) {
+        AdjustingScrew screw = ask.keywork().links().get(correction.link()).screw();
+        if (screw == null) {
+            return null;
+        }
+        PlannedNumber pitch = reasons.leaf(
+                new Because.FromPattern(
+                        "pitch " + correction.link(),
+                        "pitch of the screw in the pattern " + ask.keywork().id(),
+                        ask.keywork().id()),
+                screw.pitchMm(),
+                "mm",
+                0);
+        return reasons.derive(
+                correction.link() + "/turns",
+                "change / what one whole turn of the screw moves; in above zero",
+                "turns",
+                in -> in[0] / in[1],
+                Because.Input.of("change", change),
+                Because.Input.of("one turn", pitch));
+    }
+
+    private SpotLine spot(Watch watch, List<PlannedLink> contacts) {
         PlannedNumber number = read.get(watch);
         boolean pressed = read.keySet().stream().anyMatch(each -> each.press().equals(watch.press()));
         Optional<Expected> expected = pressed
@@ -208,9 +233,9 @@ public final class RegulationChapter {
     }
 
     /** The contacts' doubts go together, so the ± is of their joint spread, not the sum of the terms. */
-    private @Nullable PlannedNumber expected(Expected expected, List<ContactLine> contacts) {
+    private @Nullable PlannedNumber expected(Expected expected, List<PlannedLink> contacts) {
         List<Because.Input> inputs = new ArrayList<>();
-        for (ContactLine line : contacts) {
+        for (PlannedLink line : contacts) {
             boolean bears = Watch.ways(ask.keywork(), expected.watch().press()).contains(line.link());
             PlannedNumber error = line.error();
             if (bears && error != null) {

@@ -3,16 +3,15 @@ package hornwright.desk.web.view;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Link;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.regulation.LinksAnswer;
-import hornwright.bench.plan.regulation.LinksAnswer.ContactLine;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
 import hornwright.bench.regulation.Watch;
 import hornwright.desk.drawing.LinkedStack;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -86,9 +85,6 @@ final class LinkSets {
     }
 
     private String words(String link) {
-        PlannedNumber change = answer.contact(link).map(ContactLine::change).orElse(null);
-        return change == null
-                ? ""
-                : String.format(Locale.ROOT, change.value() < 0 ? "take %.2f" : "add %.2f", Math.abs(change.value()));
+        return answer.contact(link).map(ContactWords::beside).orElse("");
     }
 }

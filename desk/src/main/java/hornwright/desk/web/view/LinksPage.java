@@ -66,10 +66,13 @@ public record LinksPage(
             String name,
             String address,
             String work,
-            List<Figure> change,
-            List<Figure> pulls,
+            List<Figure> amounts,
             String told,
-            String after) {}
+            String after) {
+        public Line {
+            amounts = List.copyOf(amounts);
+        }
+    }
 
     public record Settled(String link, String name, String words, String after, String key) {}
 

@@ -1,9 +1,9 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.job.ReadingTaken;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.regulation.LinksAnswer;
-import hornwright.bench.plan.regulation.LinksAnswer.ContactLine;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
 import hornwright.bench.plan.regulation.YieldAnswer;
 import hornwright.bench.plan.settled.SettledAnswer;
@@ -44,7 +44,7 @@ public final class LinksRows {
     }
 
     /** What a contact comes to when its proposal is accepted, to the hundredth a gauge shows. */
-    public static Optional<Decision.Contact> decided(ContactLine line) {
+    public static Optional<Decision.Contact> decided(PlannedLink line) {
         PlannedNumber change = line.change();
         double hundredths = change == null ? 0 : Math.round(100 * change.value()) / 100.0;
         return hundredths == 0
@@ -111,31 +111,20 @@ public final class LinksRows {
                 answer.contacts().stream().map(this::onPaper).toList());
     }
 
-    private RegulationSheet.Line onPaper(ContactLine line) {
+    private RegulationSheet.Line onPaper(PlannedLink line) {
         PlannedNumber change = line.change();
         PlannedNumber error = line.error();
         String last = settled(bench)
                 .filter(contact -> contact.link().equals(line.link()))
-                .map(Decision.Contact::words)
+                .map(names::words)
                 .findFirst()
                 .orElse("");
         return new RegulationSheet.Line(
                 OnBench.capital(names.contact(line.link())),
                 error == null ? "" : Shown.value(error.value(), error.u()) + " ± " + Shown.plusMinus(error.u()),
-                change == null ? (error == null ? "feel first" : "leave") : words(line, change),
+                change == null ? (error == null ? "feel first" : "leave") : ContactWords.onPaper(line, change),
                 last,
                 names.after(line.link()));
-    }
-
-    private static String words(ContactLine line, PlannedNumber change) {
-        String way = change.value() < 0 ? "take " : "add ";
-        return way
-                + Shown.value(Math.abs(change.value()), change.u())
-                + switch (line.work()) {
-                    case SCREW -> ", by screw or a new piece";
-                    case ADD -> ", new piece or lining";
-                    case TAKE, LEAVE -> "";
-                };
     }
 
     private List<LinksPage.SetRow> sets() {
@@ -214,7 +203,7 @@ public final class LinksRows {
                         .map(contact -> new LinksPage.Settled(
                                 contact.link(),
                                 OnBench.capital(names.contact(contact.link())),
-                                contact.words(),
+                                names.words(contact),
                                 names.after(contact.link()),
                                 fresh + "-" + contact.link()))
                         .toList(),
@@ -249,28 +238,14 @@ public final class LinksRows {
                                 : "; the largest gap then is about %.2f mm".formatted(worst));
     }
 
-    private LinksPage.Line line(ContactLine line) {
-        PlannedNumber change = line.change();
-        boolean takes = change != null && change.value() < 0;
+    private LinksPage.Line line(PlannedLink line) {
         return new LinksPage.Line(
                 OnBench.capital(names.contact(line.link())),
                 bench.keywork().places().contains(line.link()) ? bench.placeAddress(line.link()) : "",
-                switch (line.work()) {
-                    case TAKE -> "take";
-                    case ADD -> "add: a new piece, or line it";
-                    case SCREW -> takes ? "take by the screw; without one, a new piece" : "add by the screw";
-                    case LEAVE -> "leave";
-                },
-                change == null ? List.of() : List.of(Figure.of(bench.id(), takes ? "take" : "add", amount(change))),
-                line.pulls() == null ? List.of() : List.of(Figure.of(bench.id(), "pulls", line.pulls())),
+                ContactWords.work(line),
+                ContactWords.figures(bench.id(), line),
                 line.told() ? "" : "another contact of the same touch would do as well",
                 names.after(line.link()));
-    }
-
-    /** How much, without the sign: the word beside says whether to take or to add. */
-    private static PlannedNumber amount(PlannedNumber change) {
-        return new PlannedNumber(
-                Math.abs(change.value()), change.unit(), change.u(), change.because(), null, null, null);
     }
 
     private LinksPage.FirstAssembly assembly(YieldAnswer yield) {
