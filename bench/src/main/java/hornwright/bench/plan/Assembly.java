@@ -70,6 +70,7 @@ final class Assembly {
                 warnings(),
                 measured.stale(),
                 money,
+                List.of(),
                 new Becauses(becauses));
     }
 

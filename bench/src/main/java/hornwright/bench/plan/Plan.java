@@ -28,6 +28,7 @@ public record Plan(
         List<Warning> warnings,
         List<StaleReading> stale,
         Money money,
+        List<PlannedLink> links,
         Becauses becauses) {
     public Plan {
         order = List.copyOf(order);
@@ -37,6 +38,7 @@ public record Plan(
         cuts = List.copyOf(cuts);
         warnings = List.copyOf(warnings);
         stale = List.copyOf(stale);
+        links = List.copyOf(links);
     }
 
     public PlannedPlace place(String id) {
@@ -63,7 +65,19 @@ public record Plan(
                 warned,
                 stale,
                 money,
+                links,
                 becauses.and(chapter.becauses()));
+    }
+
+    /** The plan with what to add or take at contacts, in the order the bench sets them. */
+    public Plan withLinks(List<PlannedLink> planned, Becauses reasons) {
+        return new Plan(
+                places, order, removal, missing, orders, cuts, warnings, stale, money, planned, becauses.and(reasons));
+    }
+
+    /** What is to be done at a contact; empty for one that no regulation decides. */
+    public Optional<PlannedLink> link(String id) {
+        return links.stream().filter(link -> link.link().equals(id)).findFirst();
     }
 
     private static PlannedPlace with(PlannedPlace place, Chapter chapter) {

@@ -148,9 +148,7 @@ public final class Regulation {
     /** One standard uncertainty of what the hand does at a contact: turns its screw by eye, or cuts against a gauge. */
     public static double handUMm(Link link, ShopRules rules) {
         AdjustingScrew screw = link.screw();
-        return screw == null
-                ? rules.value("regulation.cut-u_mm")
-                : screw.pitchMm() * rules.value("regulation.turn-u");
+        return screw == null ? rules.value("regulation.cut-u_mm") : screw.pitchMm() * rules.value("regulation.turn-u");
     }
 
     private double times() {

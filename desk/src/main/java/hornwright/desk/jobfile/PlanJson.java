@@ -1,5 +1,7 @@
 package hornwright.desk.jobfile;
 
+import hornwright.bench.horn.ById;
+import hornwright.bench.horn.Link;
 import hornwright.bench.plan.CutLine;
 import hornwright.bench.plan.Missing;
 import hornwright.bench.plan.OrderLine;
@@ -9,6 +11,8 @@ import hornwright.bench.plan.Removal;
 import hornwright.bench.plan.Warning;
 import hornwright.bench.steps.StepState;
 import hornwright.desk.json.Out;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** A plan as plan.json. */
 public final class PlanJson {
@@ -50,7 +54,19 @@ public final class PlanJson {
                                         .put("why", stale.why()))
                                 .toList())
                 .put("money", money())
+                .put("links", links(job))
                 .put("becauses", numbers.table());
+    }
+
+    /** Those the bench sets in its order, then the others. */
+    private List<Out> links(JobRequest job) {
+        LinkOut one = new LinkOut(plan, job.inputs().decisions(), numbers);
+        ById<Link> all = job.inputs().keywork().links();
+        return Stream.concat(
+                        plan.links().stream().map(link -> all.get(link.link())),
+                        all.stream().filter(link -> plan.link(link.id()).isEmpty()))
+                .map(one::write)
+                .toList();
     }
 
     private static Out missing(Missing missing) {

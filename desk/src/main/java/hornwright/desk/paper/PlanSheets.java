@@ -172,6 +172,9 @@ public final class PlanSheets {
                 .flatMap(layer -> plan.places().find(layer.place()).stream())
                 .findFirst()
                 .map(PlanSheets::contactWords)
+                .map(words -> Stream.concat(Stream.of(words), plan.link(link).map(ContactWords::onPaper).stream())
+                        .filter(word -> !word.isEmpty())
+                        .collect(Collectors.joining("; ")))
                 .orElse("");
     }
 

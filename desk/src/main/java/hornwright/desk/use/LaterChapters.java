@@ -5,6 +5,7 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.Job;
 import hornwright.bench.material.Sheet;
 import hornwright.bench.plan.Becauses;
+import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.bounce.BounceChapter;
@@ -12,7 +13,6 @@ import hornwright.bench.plan.bounce.BounceQuestion;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
-import hornwright.bench.plan.measured.Measurements;
 import hornwright.bench.plan.regulation.LinksAnswer;
 import hornwright.bench.plan.regulation.RegulationChapter;
 import hornwright.bench.plan.regulation.YieldAnswer;
@@ -86,17 +86,19 @@ public final class LaterChapters {
 
     /** What the leaves under linked cups say, and what to add or take. */
     public LinksAnswer links(Job job) {
-        return remembered("links " + job.id(), links(plans.inputs(job)), RegulationChapter::of);
+        return remembered("links " + job.id(), RegulationChapter.Question.of(plans.inputs(job)), RegulationChapter::of);
     }
 
     /** The same as it would be with other readings; nothing is remembered. */
     public LinksAnswer linksIfRead(Job job, List<Reading> readings) {
-        return RegulationChapter.of(links(plans.inputs(job).withReadings(readings)));
+        return RegulationChapter.of(
+                RegulationChapter.Question.of(plans.inputs(job).withReadings(readings)));
     }
 
-    private static RegulationChapter.Question links(PlanInputs inputs) {
-        Measurements measured = Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone());
-        return RegulationChapter.Question.of(inputs.keywork(), measured, inputs.rules());
+    /** The plan with what to add or take at contacts. */
+    public Plan planWithLinks(Job job) {
+        LinksAnswer links = links(job);
+        return plans.of(job).withLinks(links.contacts(), links.becauses());
     }
 
     /** What a first assembly would come to. */

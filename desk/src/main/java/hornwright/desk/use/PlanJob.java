@@ -2,6 +2,8 @@ package hornwright.desk.use;
 
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.Planner;
+import hornwright.bench.plan.regulation.LinksAnswer;
+import hornwright.bench.plan.regulation.RegulationChapter;
 import hornwright.bench.plan.seat.SeatAnswer;
 import hornwright.bench.plan.seat.SeatChapter;
 import hornwright.bench.plan.seat.SeatNumbers;
@@ -38,7 +40,7 @@ public record PlanJob(String engineVersion, List<Sheet> sheets) {
     /** File names to contents. */
     public Map<String, byte[]> files(String jobText) {
         JobRequest job = JobFile.read(jobText);
-        Plan plan = closing(job, Planner.plan(job.inputs()));
+        Plan plan = whole(job);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("plan.json", bytes(PlanJson.write(job, plan, engineVersion) + "\n"));
         files.put("order-list.csv", bytes(PlanLists.orders(plan)));
@@ -47,7 +49,12 @@ public record PlanJob(String engineVersion, List<Sheet> sheets) {
         return files;
     }
 
-    /** The plan with how each pad should close. */
+    /** The plan with how each pad should close and what to do at the contacts between keys. */
+    public static Plan whole(JobRequest job) {
+        LinksAnswer links = RegulationChapter.of(RegulationChapter.Question.of(job.inputs()));
+        return closing(job, Planner.plan(job.inputs())).withLinks(links.contacts(), links.becauses());
+    }
+
     private static Plan closing(JobRequest job, Plan plan) {
         Map<String, String> placeByCup = new LinkedHashMap<>();
         job.inputs().keywork().cups().forEach(cup -> placeByCup.put(cup.id(), "pad." + cup.hole()));

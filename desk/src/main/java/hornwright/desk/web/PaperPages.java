@@ -24,7 +24,11 @@ final class PaperPages {
                 .filter(one -> one.fileName().equals(context.pathParam("sheet")))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("There is no such paper."));
-        byte[] pdf = paper.of(bench.keywork(), bench.plan(), SheetHeads.of(desk, bench), SheetHeads.size(context));
+        byte[] pdf = paper.of(
+                bench.keywork(),
+                desk.later().planWithLinks(bench.job()),
+                SheetHeads.of(desk, bench),
+                SheetHeads.size(context));
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"");
         context.result(pdf);

@@ -6,7 +6,6 @@ import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.horn.Voice;
 import hornwright.bench.plan.NumberName;
-import hornwright.bench.plan.Planner;
 import hornwright.bench.rules.Rounding;
 import hornwright.bench.stock.StockKind;
 import hornwright.bench.survey.AgreedUse;
@@ -23,6 +22,7 @@ import hornwright.bench.survey.TrialVerdict;
 import hornwright.bench.survey.WorkKind;
 import hornwright.desk.house.Checkout;
 import hornwright.desk.house.PublishedSchema;
+import hornwright.desk.use.PlanJob;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -41,7 +41,7 @@ final class PublishedSchemasTest {
         String text = example(name);
         assertThat(JOB.against(text)).isEmpty();
         JobRequest job = JobFile.read(text);
-        String plan = PlanJson.write(job, Planner.plan(job.inputs()), "test").toString();
+        String plan = PlanJson.write(job, PlanJob.whole(job), "test").toString();
         assertThat(PLAN.against(plan)).isEmpty();
     }
 

@@ -65,15 +65,14 @@ class KeyworkFaultsTest {
 
     @Test
     void a_screw_too_coarse_for_a_key_is_refused_and_one_without_a_pitch_too() {
-        List<Fault> coarse = faults(file -> member(file, "links", "link.f-sharp-to-bis")
-                .putObject("screw")
-                .put("pitch_mm", 1.5));
+        List<Fault> coarse = faults(file ->
+                member(file, "links", "link.f-sharp-to-bis").putObject("screw").put("pitch_mm", 1.5));
         assertThat(coarse)
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.pointer()).isEqualTo("/links/4/screw/pitch_mm"))
                 .satisfies(fault -> assertThat(fault.what()).contains("moves the contact by 1.50 mm"));
-        List<Fault> none = faults(
-                file -> member(file, "links", "link.f-sharp-to-bis").putObject("screw"));
+        List<Fault> none =
+                faults(file -> member(file, "links", "link.f-sharp-to-bis").putObject("screw"));
         assertThat(none).extracting(Fault::pointer).containsExactly("/links/4/screw/pitch_mm");
     }
 

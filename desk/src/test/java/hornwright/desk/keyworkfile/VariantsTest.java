@@ -46,7 +46,10 @@ class VariantsTest {
                 assertThat(variant.switches()).isEqualTo(wanted);
                 assertThat(variant.links())
                         .allSatisfy(link -> assertThat(link.screw())
-                                .isEqualTo(base.links().find(link.id()).map(Link::screw).orElse(null)));
+                                .isEqualTo(base.links()
+                                        .find(link.id())
+                                        .map(Link::screw)
+                                        .orElse(null)));
                 nothingIsLeftOver(variant);
                 had++;
             }

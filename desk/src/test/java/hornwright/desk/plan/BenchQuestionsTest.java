@@ -1,6 +1,7 @@
 package hornwright.desk.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.bench.care.Hazard;
@@ -98,17 +99,22 @@ final class BenchQuestionsTest {
     }
 
     @Test
-    void a_bent_arm_voids_the_trial_pad_and_height_of_its_own_cup_only() {
+    void a_bent_arm_voids_the_trial_pad_and_height_of_its_own_cup_and_what_was_felt_through_it() {
         List<WorkDone> done = List.of(new WorkDone("w.1", WorkKind.ARM_BENT, "f-sharp", null));
         PlanInputs job = Examples.job("job").withWorkDone(done);
         List<String> stale =
                 Planner.plan(job).stale().stream().map(StaleReading::reading).toList();
-        assertThat(job.readings().stream().filter(reading -> stale.contains(reading.id())))
-                .extracting(Reading::kind)
-                .containsExactlyInAnyOrder(ReadingKind.TRIAL_PAD, ReadingKind.FRONT_HEIGHT);
-        assertThat(job.readings().stream().filter(reading -> stale.contains(reading.id())))
-                .extracting(Reading::of)
-                .containsOnly("cup.f-sharp");
+        List<Reading> voided = job.readings().stream()
+                .filter(reading -> stale.contains(reading.id()))
+                .toList();
+        assertThat(voided)
+                .filteredOn(reading -> reading.kind() != ReadingKind.LINKED_GAP)
+                .extracting(Reading::kind, Reading::of)
+                .containsExactlyInAnyOrder(
+                        tuple(ReadingKind.TRIAL_PAD, "cup.f-sharp"), tuple(ReadingKind.FRONT_HEIGHT, "cup.f-sharp"));
+        assertThat(voided)
+                .filteredOn(reading -> reading.kind() == ReadingKind.LINKED_GAP)
+                .hasSize(6);
     }
 
     @Test
@@ -118,7 +124,7 @@ final class BenchQuestionsTest {
         List<String> stale = plan.stale().stream().map(StaleReading::reading).toList();
         job.readings().forEach(reading -> {
             boolean gone = switch (reading.kind()) {
-                case RIM_GAP, FRONT_HEIGHT, TRIAL_PAD, PLAY, TOUCH_WEIGHT -> true;
+                case RIM_GAP, FRONT_HEIGHT, TRIAL_PAD, LINKED_GAP, PLAY, TOUCH_WEIGHT -> true;
                 default -> false;
             };
             assertThat(stale.contains(reading.id())).as(reading.toString()).isEqualTo(gone);

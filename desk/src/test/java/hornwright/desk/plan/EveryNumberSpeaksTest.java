@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornwright.bench.plan.Because;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
+import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Planner;
+import hornwright.bench.plan.regulation.LinksAnswer;
+import hornwright.bench.plan.regulation.RegulationChapter;
 import hornwright.desk.keyworkfile.KeyworkFile;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -23,7 +28,7 @@ final class EveryNumberSpeaksTest {
     @ParameterizedTest
     @MethodSource("jobs")
     void every_number_walks_down_to_leaves_and_never_ends_in_nothing(PlanInputs job) {
-        Plan plan = Planner.plan(job);
+        Plan plan = withLinks(job);
         assertThat(numbers(plan)).isNotEmpty().allSatisfy(number -> {
             assertThat(plan.becauses().leaves(number.because()))
                     .as(number.toString())
@@ -38,6 +43,22 @@ final class EveryNumberSpeaksTest {
                         .isPresent();
             }
         });
+    }
+
+    private static Plan withLinks(PlanInputs job) {
+        LinksAnswer links = RegulationChapter.of(RegulationChapter.Question.of(job));
+        return Planner.plan(job).withLinks(links.contacts(), links.becauses());
+    }
+
+    /** A leaf under F sharp with E pressed: the contact of E on F sharp is too thin, and every number of it says why. */
+    @Test
+    void what_the_leaf_found_comes_to_a_change_at_a_contact_with_its_reasons() {
+        Plan plan = withLinks(Examples.job("job"));
+        PlannedLink contact = plan.link("link.e-to-f-sharp").orElseThrow();
+        PlannedNumber change = Objects.requireNonNull(contact.change());
+        assertThat(change.value()).isBetween(0.02, 0.06);
+        assertThat(plan.becauses().leaves(change.because())).anyMatch(Because.FromReading.class::isInstance);
+        assertThat(numbers(plan)).contains(change);
     }
 
     @ParameterizedTest
@@ -63,6 +84,8 @@ final class EveryNumberSpeaksTest {
                 plan.money().lines().stream().map(line -> line.hours()),
                 Stream.of(
                         plan.money().hours(), plan.money().parts(), plan.money().cost()));
-        return Stream.of(ofPlaces, ofCuts, ofMoney).flatMap(all -> all).filter(number -> number != null);
+        Stream<PlannedNumber> ofLinks = plan.links().stream()
+                .flatMap(link -> Stream.of(link.error(), link.change(), link.turns(), link.pulls()));
+        return Stream.of(ofPlaces, ofCuts, ofMoney, ofLinks).flatMap(all -> all).filter(number -> number != null);
     }
 }

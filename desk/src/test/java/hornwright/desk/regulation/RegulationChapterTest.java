@@ -47,7 +47,8 @@ class RegulationChapterTest {
     private static List<Reading> felt(VirtualBench bench) {
         List<Reading> readings = new ArrayList<>();
         for (Feeler feeler : bench.felt(0, 0, new Random(0))) {
-            ReadingKind kind = bench.keywork().cups().contains(feeler.at()) ? ReadingKind.LINKED_GAP : ReadingKind.CONTACT_GAP;
+            ReadingKind kind =
+                    bench.keywork().cups().contains(feeler.at()) ? ReadingKind.LINKED_GAP : ReadingKind.CONTACT_GAP;
             readings.add(new Reading(
                     "r." + readings.size(),
                     kind,
@@ -212,8 +213,7 @@ class RegulationChapterTest {
         Decision.Contact out = new Decision.Contact("link.f-sharp-to-bis", -0.08, "leaf readings");
         Plan plan = Planner.plan(PlanInputs.of(ALTO).withDecisions(List.of(out)));
         assertThat(plan.number("link.f-sharp-to-bis", NumberName.CHANGE)).isEmpty();
-        PlannedNumber turn =
-                plan.number("link.f-sharp-to-bis", NumberName.TURN).orElseThrow();
+        PlannedNumber turn = plan.number("link.f-sharp-to-bis", NumberName.TURN).orElseThrow();
         assertThat(turn.value()).isCloseTo(-0.2, within(1e-12));
         assertThat(turn.u()).isEqualTo(RULES.value("regulation.turn-u"));
         assertThat(plan.becauses().get(turn.because()).rule()).contains("turn the screw out by 0.20 turns");

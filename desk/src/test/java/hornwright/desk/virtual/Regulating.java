@@ -113,7 +113,8 @@ final class Regulating {
     }
 
     private void work(String contact, double by) {
-        links.change(contact, by + hand.normal(Regulation.handUMm(pattern.links().get(contact), rules)));
+        links.change(
+                contact, by + hand.normal(Regulation.handUMm(pattern.links().get(contact), rules)));
         contacts++;
     }
 

@@ -4,6 +4,7 @@ import hornwright.bench.action.Action;
 import hornwright.bench.horn.AdjustingScrew;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.plan.Because;
+import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
@@ -39,6 +40,13 @@ public final class RegulationChapter {
     public record Question(Keywork keywork, List<Reading> readings, ShopRules rules) {
         public Question {
             readings = List.copyOf(readings);
+        }
+
+        public static Question of(PlanInputs inputs) {
+            return of(
+                    inputs.keywork(),
+                    Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone()),
+                    inputs.rules());
         }
 
         public static Question of(Keywork keywork, Measurements measured, ShopRules rules) {

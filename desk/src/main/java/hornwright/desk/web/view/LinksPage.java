@@ -62,13 +62,7 @@ public record LinksPage(
     }
 
     /** One contact with what is done; {@code after} says what must be felt or looked at again. */
-    public record Line(
-            String name,
-            String address,
-            String work,
-            List<Figure> amounts,
-            String told,
-            String after) {
+    public record Line(String name, String address, String work, List<Figure> amounts, String told, String after) {
         public Line {
             amounts = List.copyOf(amounts);
         }

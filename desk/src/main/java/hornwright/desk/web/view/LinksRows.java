@@ -10,10 +10,12 @@ import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
+import hornwright.desk.paper.ContactWords;
 import hornwright.desk.paper.RegulationSheet;
 import hornwright.desk.paper.SheetHead;
 import hornwright.desk.units.Shown;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -122,7 +124,7 @@ public final class LinksRows {
         return new RegulationSheet.Line(
                 OnBench.capital(names.contact(line.link())),
                 error == null ? "" : Shown.value(error.value(), error.u()) + " ± " + Shown.plusMinus(error.u()),
-                change == null ? (error == null ? "feel first" : "leave") : ContactWords.onPaper(line, change),
+                change == null ? (error == null ? "feel first" : "leave") : ContactWords.onPaper(line),
                 last,
                 names.after(line.link()));
     }
@@ -243,9 +245,31 @@ public final class LinksRows {
                 OnBench.capital(names.contact(line.link())),
                 bench.keywork().places().contains(line.link()) ? bench.placeAddress(line.link()) : "",
                 ContactWords.work(line),
-                ContactWords.figures(bench.id(), line),
+                figures(line),
                 line.told() ? "" : "another contact of the same touch would do as well",
                 names.after(line.link()));
+    }
+
+    /** Turns of the screw or pulls of the strip with how much they come to, none of them with a sign. */
+    private List<Figure> figures(PlannedLink line) {
+        List<Figure> figures = new ArrayList<>();
+        PlannedNumber turns = line.turns();
+        if (turns != null) {
+            figures.add(Figure.of(bench.id(), "turns of the screw", unsigned(turns)));
+        }
+        PlannedNumber change = line.change();
+        if (change != null) {
+            figures.add(Figure.of(bench.id(), change.value() < 0 ? "take" : "add", unsigned(change)));
+        }
+        if (line.pulls() != null) {
+            figures.add(Figure.of(bench.id(), "pulls", line.pulls()));
+        }
+        return figures;
+    }
+
+    private static PlannedNumber unsigned(PlannedNumber number) {
+        return new PlannedNumber(
+                Math.abs(number.value()), number.unit(), number.u(), number.because(), null, null, null);
     }
 
     private LinksPage.FirstAssembly assembly(YieldAnswer yield) {

@@ -1,19 +1,17 @@
-package hornwright.desk.web.view;
+package hornwright.desk.paper;
 
 import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.regulation.Correction;
 import hornwright.desk.units.Shown;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 
 /** What to do at a contact: on the page, on paper and beside its drawing. */
-final class ContactWords {
+public final class ContactWords {
     private ContactWords() {}
 
     /** "take", "turn the screw out"; how much follows. */
-    static String work(PlannedLink line) {
+    public static String work(PlannedLink line) {
         return switch (line.work()) {
             case TAKE -> "take";
             case ADD -> "add: a new piece, or line it";
@@ -23,37 +21,28 @@ final class ContactWords {
         };
     }
 
-    /** Turns of the screw or pulls of the strip with how much they come to, none of them with a sign. */
-    static List<Figure> figures(String horn, PlannedLink line) {
-        List<Figure> figures = new ArrayList<>();
-        PlannedNumber turns = line.turns();
-        if (turns != null) {
-            figures.add(Figure.of(horn, "turns of the screw", unsigned(turns)));
-        }
+    /** "take 0.08 ± 0.01", "screw out 0.20 ± 0.03 turns (0.08)"; empty where it is left. */
+    public static String onPaper(PlannedLink line) {
         PlannedNumber change = line.change();
-        if (change != null) {
-            figures.add(Figure.of(horn, change.value() < 0 ? "take" : "add", unsigned(change)));
+        if (change == null) {
+            return "";
         }
-        if (line.pulls() != null) {
-            figures.add(Figure.of(horn, "pulls", line.pulls()));
-        }
-        return figures;
-    }
-
-    /** "take 0.08", "screw out 0.20 turns". */
-    static String onPaper(PlannedLink line, PlannedNumber change) {
         PlannedNumber turns = line.turns();
-        String amount = Shown.value(Math.abs(change.value()), change.u());
+        double amount = Math.abs(change.value());
         return turns != null
-                ? "screw %s %s turns (%s)".formatted(way(line), Shown.value(Math.abs(turns.value()), turns.u()), amount)
+                ? "screw %s %s turns (%s mm)"
+                        .formatted(
+                                way(line),
+                                Shown.of(Math.abs(turns.value()), turns.u()),
+                                Shown.value(amount, change.u()))
                 : (change.value() < 0 ? "take " : "add ")
-                        + amount
+                        + Shown.of(amount, change.u())
                         + (line.work() == Correction.Work.ADD ? ", new piece or lining" : "")
                         + (line.work() == Correction.Work.RENEW ? ", new piece" : "");
     }
 
     /** What fits beside a contact in its drawing; empty where it is left. */
-    static String beside(PlannedLink line) {
+    public static String beside(PlannedLink line) {
         PlannedNumber change = line.change();
         if (change == null) {
             return "";
@@ -67,10 +56,5 @@ final class ContactWords {
     private static String way(PlannedLink line) {
         PlannedNumber change = line.change();
         return change != null && change.value() < 0 ? "out" : "in";
-    }
-
-    private static PlannedNumber unsigned(PlannedNumber number) {
-        return new PlannedNumber(
-                Math.abs(number.value()), number.unit(), number.u(), number.because(), null, null, null);
     }
 }

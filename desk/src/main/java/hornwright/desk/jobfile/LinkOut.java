@@ -1,0 +1,63 @@
+package hornwright.desk.jobfile;
+
+import hornwright.bench.horn.AdjustingScrew;
+import hornwright.bench.horn.Layer;
+import hornwright.bench.horn.Link;
+import hornwright.bench.plan.Plan;
+import hornwright.bench.plan.PlannedLink;
+import hornwright.bench.survey.Decision;
+import hornwright.desk.json.Out;
+import java.util.List;
+import java.util.Optional;
+
+/** One contact between two keys, with what to add or take there and what was settled. */
+final class LinkOut {
+    private final Plan plan;
+    private final List<Decision> decisions;
+    private final NumberJson numbers;
+
+    LinkOut(Plan plan, List<Decision> decisions, NumberJson numbers) {
+        this.plan = plan;
+        this.decisions = decisions;
+        this.numbers = numbers;
+    }
+
+    Out write(Link link) {
+        Optional<PlannedLink> planned = plan.link(link.id()).filter(one -> one.error() != null);
+        AdjustingScrew screw = link.screw();
+        return Out.object()
+                .put("id", link.id())
+                .put("kind", link.kind().word())
+                .put("driver", link.driver())
+                .put("follower", link.follower())
+                .putTexts("places", link.layers().stream().map(Layer::place).toList())
+                .put("screw", screw == null ? null : Out.object().put("pitch_mm", screw.pitchMm()))
+                .put(
+                        "error",
+                        planned.map(PlannedLink::error).map(numbers::write).orElse(null))
+                .put(
+                        "change",
+                        planned.map(PlannedLink::change).map(numbers::write).orElse(null))
+                .put(
+                        "turns",
+                        planned.map(PlannedLink::turns).map(numbers::write).orElse(null))
+                .put(
+                        "pulls",
+                        planned.map(PlannedLink::pulls).map(numbers::write).orElse(null))
+                .put("work", planned.map(one -> one.work().word()).orElse(null))
+                .put("told", planned.map(PlannedLink::told).orElse(false))
+                .put("settled", settled(link).orElse(null));
+    }
+
+    private Optional<Out> settled(Link link) {
+        return decisions.stream()
+                .filter(Decision.Contact.class::isInstance)
+                .map(Decision.Contact.class::cast)
+                .filter(contact -> contact.link().equals(link.id()))
+                .reduce((first, last) -> last)
+                .map(contact -> Out.object()
+                        .put("change_mm", contact.changeMm())
+                        .put("words", contact.words(link))
+                        .put("why", contact.why()));
+    }
+}
