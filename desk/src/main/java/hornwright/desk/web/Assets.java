@@ -1,7 +1,7 @@
 package hornwright.desk.web;
 
 import hornwright.desk.web.view.Frame;
-import hornwright.desk.web.view.SoundPage;
+import hornwright.desk.web.view.SoundScripts;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -60,8 +60,8 @@ final class Assets {
         return new Frame.Files(style, script, htmx, icon);
     }
 
-    SoundPage.Scripts scripts() {
-        return new SoundPage.Scripts(listen, ear);
+    SoundScripts scripts() {
+        return new SoundScripts(listen, ear);
     }
 
     void answer(Context context) {

@@ -23,7 +23,7 @@ import hornwright.desk.use.ShowAsBuilt;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.Frame;
 import hornwright.desk.web.view.OnBench;
-import hornwright.desk.web.view.SoundPage;
+import hornwright.desk.web.view.SoundScripts;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
@@ -118,7 +118,7 @@ final class Desk {
     }
 
     /** Where the script that records lies. */
-    SoundPage.Scripts scripts() {
+    SoundScripts scripts() {
         return assets.scripts();
     }
 

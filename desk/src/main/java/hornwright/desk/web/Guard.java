@@ -11,9 +11,6 @@ import org.jspecify.annotations.Nullable;
  * 3.5.3 and 4.2.
  */
 final class Guard {
-    /** Forms of this program are a few lines; 64 KiB is plenty (OWASP ASVS 2.4.1 asks for a limit). */
-    static final long LARGEST_BODY = 64L * 1024;
-
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
 

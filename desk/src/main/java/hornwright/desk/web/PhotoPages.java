@@ -13,6 +13,7 @@ import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PhotoMarks;
 import hornwright.desk.web.view.PhotoPage;
+import hornwright.desk.web.view.PhotoPrint;
 import hornwright.desk.web.view.PhotoRows;
 import hornwright.desk.web.view.PhotosPage;
 import io.javalin.config.RoutesConfig;
@@ -75,7 +76,7 @@ final class PhotoPages {
         OnBench bench = desk.bench(context);
         Photo photo = photo(context, bench);
         PhotoRows rows = new PhotoRows(bench);
-        PhotosPage.Print print = rows.print(photo);
+        PhotoPrint print = rows.print(photo);
         PhotoMarks marks = new PhotoMarks(bench, photo);
         desk.answer(
                 context,

@@ -2,7 +2,6 @@ package hornwright.desk.web;
 
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.steps.StepState;
-import hornwright.desk.web.view.ArrivalRows;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
 import java.util.List;
@@ -45,7 +44,7 @@ final class Tray {
             case PLAN -> sized(bench);
             case WORK -> worked(bench);
             case SOUND -> played(bench);
-            case ARRIVAL -> ArrivalRows.taken(bench).replace("taken", "photographs");
+            case ARRIVAL -> bench.shotsTaken().replace("taken", "photographs");
             case HANDOVER -> bench.job().decisions().containsKey("hand-over") ? "handed over" : "not yet";
         };
     }

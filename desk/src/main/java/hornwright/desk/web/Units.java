@@ -3,7 +3,7 @@ package hornwright.desk.web;
 import hornwright.desk.units.LengthUnit;
 import hornwright.desk.units.Lengths;
 import hornwright.desk.units.Typed;
-import hornwright.desk.web.view.MeasurePage;
+import hornwright.desk.web.view.UnitChoice;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
@@ -43,10 +43,9 @@ final class Units {
         Back.to(context, "/");
     }
 
-    static List<MeasurePage.Choice> choices(Context context) {
+    static List<UnitChoice> choices(Context context) {
         return Stream.of(LengthUnit.values())
-                .map(unit -> new MeasurePage.Choice(
-                        unit.name().toLowerCase(Locale.ROOT), unit.symbol(), unit == of(context)))
+                .map(unit -> new UnitChoice(unit.name().toLowerCase(Locale.ROOT), unit.symbol(), unit == of(context)))
                 .toList();
     }
 }

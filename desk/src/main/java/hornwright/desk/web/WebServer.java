@@ -68,7 +68,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.host = "127.0.0.1";
         config.jetty.port = port;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        config.http.maxRequestSize = Guard.LARGEST_BODY;
+        config.http.maxRequestSize = Uploads.LARGEST_FORM;
         Uploads.limit(config.jetty.multipartConfig);
         routes(config.routes, site);
     }

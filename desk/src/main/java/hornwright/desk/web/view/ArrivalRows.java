@@ -114,17 +114,10 @@ public final class ArrivalRows {
                                     bench.job().isTaken(shot)))
                             .toList()));
         }
-        return new ArrivalPage.Shots(bench.id(), bench.history().seq(), fresh, taken(bench), said, groups);
+        return new ArrivalPage.Shots(bench.id(), bench.history().seq(), fresh, bench.shotsTaken(), said, groups);
     }
 
     /** "3 of 30 taken". */
-    public static String taken(OnBench bench) {
-        long taken = Stream.of(Shot.values())
-                .filter(shot -> bench.job().isTaken(shot))
-                .count();
-        return "%d of %d taken".formatted(taken, Shot.values().length);
-    }
-
     public List<PlacePanel.Option> uses() {
         return Stream.of(AgreedUse.values())
                 .map(use -> new PlacePanel.Option(

@@ -13,7 +13,7 @@ public record KeptPage(
         String fresh,
         List<Bag> bags,
         List<Group> coming,
-        List<PhotosPage.Section> places,
+        List<PhotoForm.Section> places,
         String store) {
     public KeptPage {
         bags = List.copyOf(bags);

@@ -55,14 +55,14 @@ public final class KeptRows {
     }
 
     /** Every place, for what is kept although the plan does not ask for it. */
-    public List<PhotosPage.Section> places() {
+    public List<PhotoForm.Section> places() {
         Map<String, List<PlacePanel.Option>> byGroup = new LinkedHashMap<>();
         for (Place place : bench.keywork().places()) {
             byGroup.computeIfAbsent(groupOf(place), none -> new ArrayList<>())
                     .add(new PlacePanel.Option(place.id(), nameOf(place.id()), false));
         }
         return byGroup.entrySet().stream()
-                .map(entry -> new PhotosPage.Section(entry.getKey(), entry.getValue()))
+                .map(entry -> new PhotoForm.Section(entry.getKey(), entry.getValue()))
                 .toList();
     }
 

@@ -177,7 +177,7 @@ public final class LinksRows {
                         .anyMatch(old -> old.reading().equals(one.id())));
         MeasureGrid.Typing typing = troubles.get(field);
         return new MeasurePage.Cell(
-                MeasurePage.fieldId(kind.name(), of, point),
+                ElementId.field(kind.name(), of, point),
                 field,
                 OnBench.capital(name) + " with " + press + " pressed",
                 typing != null ? typing.text() : reading.map(MeasureGrid::typed).orElse(""),

@@ -80,13 +80,13 @@ public final class MeasureGrid {
                 .map(column -> cell(subject, column, placed))
                 .toList();
         return new MeasurePage.Row(
-                MeasurePage.rowId(subject.id()),
+                ElementId.row(subject.id()),
                 subject.name(),
                 subject.shownAt() == null ? "" : bench.placeAddress(subject.shownAt()),
                 cells,
                 sheet.results().stream()
                         .map(name -> new MeasurePage.Outcome(
-                                MeasurePage.rowId(subject.id()) + "-" + name.word(),
+                                ElementId.row(subject.id()) + "-" + name.word(),
                                 name.label(),
                                 subject.number().apply(name).stream()
                                         .map(number -> Figure.of(bench.id(), name.label(), number))
@@ -104,7 +104,7 @@ public final class MeasureGrid {
         boolean first = !placed[0] && (typing != null || text.isEmpty());
         placed[0] |= first;
         return new MeasurePage.Cell(
-                MeasurePage.fieldId(column.kind().name(), subject.id(), column.point()),
+                ElementId.field(column.kind().name(), subject.id(), column.point()),
                 name,
                 subject.name() + ", " + column.heading().toLowerCase(java.util.Locale.ROOT),
                 text,

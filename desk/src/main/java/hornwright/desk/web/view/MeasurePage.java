@@ -18,7 +18,7 @@ public record MeasurePage(
         String title,
         String how,
         boolean wordy,
-        List<Choice> units,
+        List<UnitChoice> units,
         List<String> headings,
         List<String> results,
         List<Row> rows,
@@ -40,8 +40,6 @@ public record MeasurePage(
             return new Tab(title, other, fact, current);
         }
     }
-
-    public record Choice(String word, String label, boolean current) {}
 
     /** One cup, key or place of the sheet. */
     public record Row(String id, String name, String address, List<Cell> cells, List<Outcome> outcomes) {}
@@ -68,17 +66,4 @@ public record MeasurePage(
 
     /** One fault for the summary above the grid, leading to its field. */
     public record Trouble(String field, String sentence) {}
-
-    public static String rowId(String of) {
-        return "row-" + plain(of);
-    }
-
-    public static String fieldId(String kind, String of, String point) {
-        return "in-" + plain(kind + "-" + of + "-" + point);
-    }
-
-    /** Letters, digits and hyphens, which need no escaping in an address or a script. */
-    static String plain(String text) {
-        return text.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    }
 }

@@ -41,7 +41,7 @@ public record Next(String missing, String next, String brief, String go, String 
     static String address(OnBench bench, Missing missing) {
         MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
         if (sheet != null) {
-            return bench.address("measure") + "?sheet=" + sheet.word() + "#" + MeasurePage.rowId(missing.of());
+            return bench.address("measure") + "?sheet=" + sheet.word() + "#" + ElementId.row(missing.of());
         }
         if (missing.kind() == ReadingKind.TUNING) {
             return bench.address("sound") + "#play";

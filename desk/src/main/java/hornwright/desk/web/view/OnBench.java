@@ -11,6 +11,7 @@ import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.PlannedPlace;
+import hornwright.bench.survey.Shot;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -76,5 +77,12 @@ public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, 
 
     public List<Place> places(PlaceKind kind) {
         return keywork.places().where(place -> place.kind() == kind);
+    }
+
+    /** How far the list of photographs is. */
+    public String shotsTaken() {
+        long taken =
+                Stream.of(Shot.values()).filter(shot -> job().isTaken(shot)).count();
+        return "%d of %d taken".formatted(taken, Shot.values().length);
     }
 }

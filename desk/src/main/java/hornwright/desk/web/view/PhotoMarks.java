@@ -3,7 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
 import hornwright.bench.survey.Photo;
-import hornwright.desk.web.view.PhotosPage.Section;
+import hornwright.desk.web.view.PhotoForm.Section;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -13,10 +13,10 @@ public record PhotoPage(
         String id,
         String title,
         String line,
-        PhotosPage.Print print,
+        PhotoPrint print,
         List<Pointed> marks,
         List<Cell> cells,
-        List<PhotosPage.Section> places,
+        List<PhotoForm.Section> places,
         long seq,
         String fresh,
         String said) {

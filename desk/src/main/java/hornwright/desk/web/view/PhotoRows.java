@@ -5,12 +5,10 @@ import hornwright.bench.survey.Moment;
 import hornwright.bench.survey.Photo;
 import hornwright.bench.survey.Shot;
 import hornwright.bench.survey.Stage;
+import hornwright.desk.web.view.PhotoForm.Section;
 import hornwright.desk.web.view.PhotosPage.Card;
 import hornwright.desk.web.view.PhotosPage.Group;
 import hornwright.desk.web.view.PhotosPage.Pair;
-import hornwright.desk.web.view.PhotosPage.Print;
-import hornwright.desk.web.view.PhotosPage.PutForm;
-import hornwright.desk.web.view.PhotosPage.Section;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,7 +82,7 @@ public final class PhotoRows {
     }
 
     /** The photographs that show a place or point at it. */
-    public List<Print> of(Place place) {
+    public List<PhotoPrint> of(Place place) {
         return bench.job().keeping().photosOf(place.id()).stream()
                 .map(this::print)
                 .toList();
@@ -130,9 +128,9 @@ public final class PhotoRows {
                         : "Not photographed since. Take it again when the work is done.");
     }
 
-    public Print print(Photo photo) {
+    public PhotoPrint print(Photo photo) {
         String line = OnBench.capital(photo.moment().word()) + ", " + Clocks.day(photo.when());
-        return new Print(
+        return new PhotoPrint(
                 page("/" + photo.id()),
                 photo.file(),
                 photo.small(),
@@ -157,11 +155,11 @@ public final class PhotoRows {
     }
 
     /** @param shot the one that is asked for; "" for none */
-    public PutForm form(String shot, @Nullable Place place, String back, String fresh) {
+    public PhotoForm form(String shot, @Nullable Place place, String back, String fresh) {
         Moment likely = bench.job().stage() == Stage.ARRIVAL
                 ? Moment.BEFORE
                 : bench.job().stage().compareTo(Stage.REGULATED) >= 0 ? Moment.AFTER : Moment.DURING;
-        return new PutForm(
+        return new PhotoForm(
                 page(""),
                 back,
                 bench.history().seq(),

@@ -18,7 +18,7 @@ public record PhotosPage(
         @Nullable Pair compared,
         List<Group> groups,
         List<Card> places,
-        PutForm form) {
+        PhotoForm form) {
     public PhotosPage {
         groups = List.copyOf(groups);
         places = List.copyOf(places);
@@ -26,22 +26,13 @@ public record PhotosPage(
 
     /** One subject before and after; a side nobody photographed is null. */
     public record Pair(
-            String title, @Nullable Print before, @Nullable Print now, String missing) {}
-
-    /** A photograph as it is shown: where it opens, which file, its size, what a listener hears, and a line under it. */
-    public record Print(String address, String file, String small, int width, int height, String alt, String line) {
-        /** The address of a small copy is enough in a list. */
-        public String smallAddress() {
-            return "/photo/" + small;
-        }
-
-        public String fileAddress() {
-            return "/photo/" + file;
-        }
-    }
+            String title,
+            @Nullable PhotoPrint before,
+            @Nullable PhotoPrint now,
+            String missing) {}
 
     /** One subject that was photographed. */
-    public record Card(String title, String address, Print print, String fact) {}
+    public record Card(String title, String address, PhotoPrint print, String fact) {}
 
     /** One that is still to be taken, and where it is put in. */
     public record Wanted(String title, String address) {}
@@ -50,28 +41,6 @@ public record PhotosPage(
         public Group {
             cards = List.copyOf(cards);
             wanted = List.copyOf(wanted);
-        }
-    }
-
-    /** Where a photograph is put in. */
-    public record PutForm(
-            String action,
-            String back,
-            long seq,
-            String fresh,
-            String place,
-            List<Section> shots,
-            List<PlacePanel.Option> moments) {
-        public PutForm {
-            shots = List.copyOf(shots);
-            moments = List.copyOf(moments);
-        }
-    }
-
-    /** Shots that are photographed together. */
-    public record Section(String title, List<PlacePanel.Option> options) {
-        public Section {
-            options = List.copyOf(options);
         }
     }
 }

@@ -104,7 +104,7 @@ public final class SheetRows {
         boolean needed = said.verdict() == Verdict.ACT || said.verdict() == Verdict.STOP;
         boolean typed = more.stream().anyMatch(field -> !field.cell().typed().isEmpty());
         return new SheetPage.Line(
-                MeasurePage.rowId(line.id()),
+                ElementId.row(line.id()),
                 line.name(),
                 line.address(),
                 line.fields().stream().map(f -> field(line, f)).toList(),
@@ -123,7 +123,7 @@ public final class SheetRows {
         String text =
                 typing != null ? typing.text() : reading.map(MeasureGrid::typed).orElse("");
         MeasurePage.Cell cell = new MeasurePage.Cell(
-                MeasurePage.fieldId(field.kind().name(), field.of(), field.point()),
+                ElementId.field(field.kind().name(), field.of(), field.point()),
                 field.name(),
                 line.name() + ", " + field.label().toLowerCase(java.util.Locale.ROOT),
                 text,
@@ -150,7 +150,7 @@ public final class SheetRows {
 
     static SheetPage.Answer answer(OnBench bench, String id, SheetLine said) {
         return new SheetPage.Answer(
-                "ans-" + MeasurePage.rowId(id),
+                "ans-" + ElementId.row(id),
                 state(said.verdict()),
                 OnBench.capital(said.says()),
                 said.numbers().stream()

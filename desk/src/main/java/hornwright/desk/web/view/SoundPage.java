@@ -29,7 +29,7 @@ public record SoundPage(
         List<Figure> fitted,
         PlayFields play,
         List<Test> tests,
-        Scripts scripts) {
+        SoundScripts scripts) {
     public SoundPage {
         troubles = List.copyOf(troubles);
         accepted = List.copyOf(accepted);
@@ -40,9 +40,6 @@ public record SoundPage(
         fitted = List.copyOf(fitted);
         tests = List.copyOf(tests);
     }
-
-    /** Addresses of the script that records and of the part of it that runs beside the sound. */
-    public record Scripts(String listen, String ear) {}
 
     /**
      * A cup to another height.

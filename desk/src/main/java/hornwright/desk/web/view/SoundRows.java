@@ -40,7 +40,7 @@ public final class SoundRows {
         return BAND;
     }
 
-    public SoundPage page(Frame frame, SoundPage.Scripts scripts, List<String> troubles, Map<String, String> typed) {
+    public SoundPage page(Frame frame, SoundScripts scripts, List<String> troubles, Map<String, String> typed) {
         PlayTest basis = answer.basis();
         PlannedNumber common = answer.common();
         return new SoundPage(

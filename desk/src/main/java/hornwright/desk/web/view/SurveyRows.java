@@ -63,7 +63,7 @@ public final class SurveyRows {
     private SurveyPage.Stroke stroke(String group, PlaceKind kind, int count, @Nullable String faulty, String fault) {
         GroupFinding finding = found.get(group + "." + kind.word());
         String mostly = finding == null ? "" : finding.mostly();
-        String id = "stroke-" + MeasurePage.plain(group + "-" + kind.word());
+        String id = "stroke-" + ElementId.plain(group + "-" + kind.word());
         return new SurveyPage.Stroke(
                 id,
                 group,
