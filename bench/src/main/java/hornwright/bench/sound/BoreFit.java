@@ -43,8 +43,11 @@ public record BoreFit(
     private static final int UNKNOWN = 6;
     private static final int OFFSET = 4;
     private static final int OUTDOORS = 5;
-    /** Slopes hardly change over what is likely, so they are taken once and the step repeated. */
-    private static final int ROUNDS = 3;
+    /** A small mouthpiece bends the slopes, so they are taken anew in every round, until nothing moves to speak of. */
+    private static final int MOST_ROUNDS = 8;
+
+    /** In spreads taken before. */
+    private static final double SETTLED = 0.03;
 
     private static final double STEP = 0.05;
 
@@ -73,16 +76,19 @@ public record BoreFit(
         double[] outdoors = outdoors(pattern);
         double[] x = new double[UNKNOWN];
         double[] left = left(pattern, outdoors, x, heard);
-        double[][] slopes = slopes(pattern, outdoors, x, heard, left);
-        double[][] covariance = Inverse.of(information(slopes, uCents));
-        for (int round = 0; round < ROUNDS; round++) {
-            step(x, covariance, slopes, left, uCents);
+        double[][] covariance = new double[UNKNOWN][UNKNOWN];
+        double moved = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < MOST_ROUNDS && moved > SETTLED; round++) {
+            double[][] slopes = slopes(pattern, outdoors, x, heard, left);
+            covariance = Inverse.of(information(slopes, uCents));
+            moved = step(x, covariance, slopes, left, uCents);
             left = left(pattern, outdoors, x, heard);
         }
         return told(keywork, x, covariance, left);
     }
 
-    private static void step(double[] x, double[][] covariance, double[][] slopes, double[] left, double u) {
+    /** Goes to the most probable point of the straightened model; answers by how many prior spreads the furthest unknown moved. */
+    private static double step(double[] x, double[][] covariance, double[][] slopes, double[] left, double u) {
         double[] push = new double[UNKNOWN];
         for (int p = 0; p < UNKNOWN; p++) {
             push[p] = -x[p];
@@ -90,11 +96,16 @@ public record BoreFit(
                 push[p] += slopes[i][p] * left[i] / (u * u);
             }
         }
+        double most = 0;
         for (int p = 0; p < UNKNOWN; p++) {
+            double by = 0;
             for (int q = 0; q < UNKNOWN; q++) {
-                x[p] += covariance[p][q] * push[q];
+                by += covariance[p][q] * push[q];
             }
+            x[p] += by;
+            most = Math.max(most, Math.abs(by));
         }
+        return most;
     }
 
     private static BoreFit told(Keywork keywork, double[] x, double[][] covariance, double[] left) {

@@ -9,12 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** What heights do to notes, each with the reasons it stands on. */
+/** What heights do to notes, each with the reasons it stands on; slopes are those at the heights before anything is offered. */
 final class EffectNumbers {
     /** Less is not told, cents. */
     static final double TOLD = 0.5;
 
     private static final double STEEPEST = 2;
+    /** Cents for each mm. */
+    private static final double LEAST = 0.1;
 
     private final SoundQuestion ask;
     private final Openings openings;
@@ -44,7 +46,7 @@ final class EffectNumbers {
                 in -> slope * in[0],
                 List.of(
                         Because.Input.of("real over reckoned", times),
-                        Because.Input.of("height it is reckoned at", openings.from(cup))));
+                        Because.Input.of("height it is reckoned at", openings.start(cup))));
     }
 
     /** The cups that move a note most. */
@@ -59,34 +61,65 @@ final class EffectNumbers {
                 .toList();
     }
 
-    /** What one changed cup does to a note, about: along the straight line. */
-    PlannedNumber alone(Fingering fingering, Cup cup, double toMm) {
+    /** What one changed cup does to a note, about, the others staying where they are before anything is offered. */
+    PlannedNumber alone(Fingering fingering, Cup cup, PlannedNumber from, double toMm, double cents) {
+        double slope = effects.perMm()[fingerings.indexOf(fingering)][cups.indexOf(cup)];
+        double straight = slope * (toMm - from.value());
+        double bend = straight == 0 ? 1 : cents / straight;
         return reasons.derive(
                 "sound/effect/%s/%s".formatted(fingering.id(), cup.id()),
-                "about: cents for each mm x (height aimed at - height as played)",
+                "about: cents for each mm x (height aimed at - height before) x what the air column says over that straight line",
+                "cents",
+                in -> in[0] * (in[1] - in[2]) * in[3],
+                Because.Input.of("cents for each mm", perMm(fingering, cup)),
+                Because.Input.of("height aimed at", openings.set(cup, toMm)),
+                Because.Input.of("height before", from),
+                Because.Input.of("air column over straight line", reasons.leaf(bent(fingering, cup), bend, "", 0)));
+    }
+
+    private static Because.Leaf bent(Fingering fingering, Cup cup) {
+        return new Because.BenchJudgement(
+                "sound/bend/%s/%s".formatted(fingering.id(), cup.id()),
+                "a pad does less the higher it stands; reckoned by the air column at both heights");
+    }
+
+    /** From where the cup stood when the horn was played, along the straight line. */
+    private PlannedNumber since(Fingering fingering, Cup cup, PlannedNumber to) {
+        return reasons.derive(
+                "sound/since/%s/%s/%s".formatted(fingering.id(), cup.id(), Math.round(100 * to.value())),
+                "about: cents for each mm x (height then - height as played)",
                 "cents",
                 in -> in[0] * (in[1] - in[2]),
                 Because.Input.of("cents for each mm", perMm(fingering, cup)),
-                Because.Input.of("height aimed at", openings.set(cup, toMm)),
+                Because.Input.of("height then", to),
                 Because.Input.of("height as played", openings.from(cup)));
     }
 
+    /** Whether a millimetre of this cup can be told in this note at all. */
     boolean moves(Fingering fingering, Cup cup) {
-        return effects.perMm()[fingerings.indexOf(fingering)][cups.indexOf(cup)] != 0;
+        return Math.abs(effects.perMm()[fingerings.indexOf(fingering)][cups.indexOf(cup)]) > LEAST;
     }
 
-    /** The note with all changes made: the value from the air column at both sets of heights, the ± along straight lines. */
-    PlannedNumber predicted(Fingering fingering, PlannedNumber played, Map<Cup, Double> changes, double cents) {
+    /**
+     * The note with cups at other heights than it was played with: the value from the air column at both sets of heights, the ±
+     * along straight lines.
+     *
+     * @param when a word for the id: with the heights of the plan, or with what is offered too
+     * @param heights of every cup then
+     * @param cents the air column says the note moves
+     */
+    PlannedNumber predicted(
+            String when, Fingering fingering, PlannedNumber played, Map<Cup, PlannedNumber> heights, double cents) {
         List<Because.Input> inputs = new ArrayList<>();
         inputs.add(Because.Input.of("as played", played));
-        changes.forEach((cup, toMm) -> {
+        heights.forEach((cup, to) -> {
             if (moves(fingering, cup)) {
                 inputs.add(Because.Input.of(
-                        ask.keywork().nameOf(cup).display() + " to its height", alone(fingering, cup, toMm)));
+                        ask.keywork().nameOf(cup).display() + " to its height", since(fingering, cup, to)));
             }
         });
         PlannedNumber straight = reasons.derive(
-                "sound/predicted/" + fingering.id(),
+                "sound/%s/%s".formatted(when, fingering.id()),
                 "as played + what the air column says all changes do together; about the sum of what each does alone",
                 "cents",
                 in -> java.util.Arrays.stream(in).sum(),

@@ -6,20 +6,17 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.ToneHole;
 import hornwright.bench.rules.Rule;
 import hornwright.bench.rules.ShopRules;
-import hornwright.bench.sound.HeightOffer.Change;
-import hornwright.bench.sound.HeightOffer.Effect;
 import hornwright.bench.sound.HeightOffer.Left;
 import hornwright.bench.sound.HeightOffer.Step;
 import hornwright.engines.air.Air;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Which heights would help which notes. */
 public final class HeightAdvice {
     static final String BAND = "sound.note-within_cents";
-    private static final double TOLD = 0.5;
 
     private final Keywork keywork;
     private final Air air;
@@ -68,8 +65,9 @@ public final class HeightAdvice {
             perMm = chords(perMm, slopes(HeightEffects.of(keywork, air, changed(change))), change);
             change = new HeightSearch(cents, perMm, room(true), room(false), band).smallest();
         }
-        double[] after = after(cents, change, effects);
-        return new HeightOffer(common, changes(cents, after, perMm, change, band), left(after, band));
+        ChangeEffects done = new ChangeEffects(keywork, air, shape, fingered(), cents, effects.frequencies());
+        Map<Cup, Double> to = to(change);
+        return new HeightOffer(common, done.of(to, band), left(done.after(to), band));
     }
 
     private double height(Cup cup) {
@@ -102,11 +100,21 @@ public final class HeightAdvice {
     }
 
     private HornShape changed(double[] change) {
-        Map<String, Double> changed = new HashMap<>(shape.frontMm());
+        return ChangeEffects.with(shape, to(change));
+    }
+
+    private Map<Cup, Double> to(double[] change) {
+        Map<Cup, Double> to = new LinkedHashMap<>();
         for (int i = 0; i < change.length; i++) {
-            changed.put(cups.get(i).id(), height(cups.get(i)) + change[i]);
+            if (change[i] != 0) {
+                to.put(cups.get(i), height(cups.get(i)) + change[i]);
+            }
         }
-        return shape.withHeights(changed);
+        return to;
+    }
+
+    private List<Fingering> fingered() {
+        return notes.stream().map(note -> fingerings.get(index(note))).toList();
     }
 
     /** How far each cup may go down or up inside the shop's band for it; a cup without a band stays. */
@@ -123,36 +131,6 @@ public final class HeightAdvice {
             }
         }
         return room;
-    }
-
-    /** Cents with the changes made, by the air column itself rather than by straight lines. */
-    private double[] after(double[] cents, double[] change, HeightEffects before) {
-        double[] now = HeightEffects.frequencies(keywork, air, changed(change));
-        double[] after = new double[cents.length];
-        for (int i = 0; i < after.length; i++) {
-            int fingering = index(notes.get(i));
-            after[i] = cents[i] + HeightEffects.cents(before.frequencies()[fingering], now[fingering]);
-        }
-        return after;
-    }
-
-    private List<Change> changes(double[] cents, double[] after, double[][] perMm, double[] change, double band) {
-        List<Change> all = new ArrayList<>();
-        for (int cup = 0; cup < change.length; cup++) {
-            if (change[cup] != 0) {
-                List<Effect> effects = new ArrayList<>();
-                for (int i = 0; i < cents.length; i++) {
-                    double moved = Math.abs(perMm[i][cup] * change[cup]);
-                    boolean out = Math.abs(cents[i]) <= band && Math.abs(after[i]) > band;
-                    if (moved >= TOLD || (out && moved > 0)) {
-                        effects.add(new Effect(notes.get(i).fingering(), perMm[i][cup], cents[i], after[i], out));
-                    }
-                }
-                double from = height(cups.get(cup));
-                all.add(new Change(cups.get(cup).id(), from, from + change[cup], effects));
-            }
-        }
-        return all;
     }
 
     private List<Left> left(double[] after, double band) {

@@ -18,28 +18,27 @@ public record HeightOffer(double common, List<Change> changes, List<Left> left) 
     /**
      * One cup to another height, at the front edge.
      *
-     * @param effects on every note it moves by half a cent or more, with the whole offer done
+     * @param effects on every note it moves by half a cent or more or spoils
      */
     public record Change(String cup, double fromFrontMm, double toFrontMm, List<Effect> effects) {
         public Change {
             effects = List.copyOf(effects);
         }
 
-        /** Notes this change takes out of the band; they stand on the same line as the change. */
-        public List<Effect> pushedOut() {
-            return effects.stream().filter(Effect::pushedOut).toList();
+        /** Notes this change spoils; they stand on the same line as the change. */
+        public List<Effect> spoiled() {
+            return effects.stream().filter(effect -> effect.harm() != Harm.NONE).toList();
         }
     }
 
     /**
-     * What a change does to a note.
+     * What a change does to a note; cents have the common part taken off and come from the air column itself.
      *
-     * @param centsPerMm of this cup at its front edge
-     * @param before cents, the common part taken off
-     * @param after cents with the whole offer done, from the air column itself
-     * @param pushedOut in the band before and not after
+     * @param before cents with none of the changes made
+     * @param alone cents with this change made and no other
+     * @param after cents with all changes made
      */
-    public record Effect(String fingering, double centsPerMm, double before, double after, boolean pushedOut) {}
+    public record Effect(String fingering, double before, double alone, double after, Harm harm) {}
 
     /**
      * A note heights do not bring home.

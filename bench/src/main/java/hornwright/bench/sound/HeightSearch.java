@@ -170,7 +170,7 @@ final class HeightSearch {
         return sum;
     }
 
-    /** Cents outside the band; a note taken out of it counts twice. */
+    /** Cents outside the band; those by which a note is taken out of it, or further out, count twice. */
     private double excess(double[] x) {
         double sum = 0;
         for (int note = 0; note < cents.length; note++) {
@@ -179,7 +179,8 @@ final class HeightSearch {
                 after += x[cup] == 0 ? 0 : effects[note][cup] * x[cup];
             }
             double over = Math.max(0, Math.abs(after) - band);
-            sum += Math.abs(cents[note]) <= band ? 2 * over : over;
+            double overBefore = Math.max(0, Math.abs(cents[note]) - band);
+            sum += over + Math.max(0, over - overBefore);
         }
         return sum;
     }

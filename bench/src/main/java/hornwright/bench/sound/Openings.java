@@ -14,10 +14,15 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
-/** How far the cups stood open when the horn was played, and how far they shall. Millimetres at the front edge. */
+/**
+ * How far the cups stood open when the horn was played, and how far they stand before anything is offered: at the height the
+ * plan wants, the factory's or one a person settled, until heights are set; from then on where they stand. Millimetres at the
+ * front edge.
+ */
 final class Openings {
-    /** A decision this close to where the cup stands changes nothing. */
+    /** A height this close to another is the same. */
     private static final double SAME_MM = 0.05;
 
     private final SoundQuestion ask;
@@ -34,6 +39,62 @@ final class Openings {
     /** As the cup stood in the play test. */
     PlannedNumber from(Cup cup) {
         return java.util.Objects.requireNonNull(then.get(cup.id()));
+    }
+
+    /** Where the cup stands before anything is offered; no surer than the gauge it is set with. */
+    PlannedNumber start(Cup cup) {
+        Optional<PlannedNumber> target = target(cup);
+        return ask.heightsAreSet() || target.isEmpty() ? from(cup) : planned(cup, target.get());
+    }
+
+    /** Cups that stand elsewhere before anything is offered than when the horn was played, and where. */
+    Map<Cup, Double> restored() {
+        return elsewhere(cup -> start(cup).value());
+    }
+
+    /** The same with the factory's heights where a person settled others. */
+    Map<Cup, Double> factory() {
+        Map<String, Decision.Height> accepted = accepted();
+        return elsewhere(cup -> accepted.containsKey(cup.id())
+                ? cup.heightFrontMm()
+                : start(cup).value());
+    }
+
+    /** The factory's height as far as the pattern knows it, for a cup a person settled otherwise. */
+    PlannedNumber factory(Cup cup) {
+        return CupGeometry.pattern(
+                reasons,
+                ask.rules(),
+                ask.keywork(),
+                "front height " + cup.hole(),
+                cup.heightFrontMm(),
+                "height.from-pattern_mm");
+    }
+
+    private Map<Cup, Double> elsewhere(ToDoubleFunction<Cup> height) {
+        Map<Cup, Double> elsewhere = new LinkedHashMap<>();
+        for (Cup cup : ask.keywork().cups()) {
+            double mm = height.applyAsDouble(cup);
+            if (Math.abs(mm - from(cup).value()) > SAME_MM) {
+                elsewhere.put(cup, mm);
+            }
+        }
+        return elsewhere;
+    }
+
+    private PlannedNumber planned(Cup cup, PlannedNumber target) {
+        double wedge = ask.rules().value("u.wedge_mm");
+        PlannedNumber aim = new PlannedNumber(target.value(), "mm", wedge, target.because(), null, null, null);
+        return reasons.derive(
+                "sound/start/" + cup.id(),
+                "the height the plan wants; its ± is that of the gauge it is set with",
+                "mm",
+                in -> in[0],
+                Because.Input.of("height wanted", aim));
+    }
+
+    private Optional<PlannedNumber> target(Cup cup) {
+        return ask.plan().number("pad." + cup.hole(), NumberName.HEIGHT_TARGET);
     }
 
     /** A height that is aimed at: no surer than the gauge it is set with. */
@@ -59,7 +120,7 @@ final class Openings {
                 ask.keywork().cups().size());
     }
 
-    /** Heights a person settled that were not yet made when the horn was played, by cup. */
+    /** Heights a person settled against the factory's that were not yet made when the horn was played, by cup. */
     Map<String, Decision.Height> accepted() {
         Map<String, Decision.Height> accepted = new LinkedHashMap<>();
         if (ask.heightsAreSet()) {
@@ -68,8 +129,8 @@ final class Openings {
         for (Decision decision : ask.decisions()) {
             if (decision instanceof Decision.Height height
                     && ask.keywork().cups().contains(height.cup())) {
-                double from = from(ask.keywork().cups().get(height.cup())).value();
-                if (Math.abs(height.frontMm() - from) > SAME_MM) {
+                double factory = ask.keywork().cups().get(height.cup()).heightFrontMm();
+                if (Math.abs(height.frontMm() - factory) > SAME_MM) {
                     accepted.put(height.cup(), height);
                 }
             }
@@ -85,17 +146,8 @@ final class Openings {
             measured++;
             return read.get();
         }
-        if (set && ask.plan().number(pad, NumberName.HEIGHT_TARGET).isPresent()) {
-            return set(
-                    cup, ask.plan().number(pad, NumberName.HEIGHT_TARGET).get().value());
-        }
-        return CupGeometry.pattern(
-                reasons,
-                ask.rules(),
-                ask.keywork(),
-                "front height " + cup.hole(),
-                cup.heightFrontMm(),
-                "height.from-pattern_mm");
+        Optional<PlannedNumber> target = target(cup);
+        return set && target.isPresent() ? set(cup, target.get().value()) : factory(cup);
     }
 
     private Map<String, Double> means(ReadingKind kind) {

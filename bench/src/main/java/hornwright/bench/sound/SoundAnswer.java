@@ -15,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param basis the play test everything starts from; null when the horn was never played, and then all else is empty
  * @param common what all notes share
  * @param notes every note that was played, in the order of the keywork
+ * @param restored how many cups the plan puts to another height than the horn was played with
  * @param accepted heights a person settled that the basis was not yet played with
- * @param offered heights that would help further
+ * @param offered heights that would help, from those the plan wants: the factory's unless a person settled others
  * @param left notes outside the band with all of that done
  * @param fitted mouthpiece and bore as the tuning tells them; null from fewer notes than it takes
  */
@@ -24,6 +25,7 @@ public record SoundAnswer(
         @Nullable PlayTest basis,
         @Nullable PlannedNumber common,
         List<NoteLine> notes,
+        int restored,
         List<ChangeLine> accepted,
         List<ChangeLine> offered,
         List<LeftLine> left,
@@ -41,21 +43,28 @@ public record SoundAnswer(
      * One note.
      *
      * @param played cents as it was heard
-     * @param predicted cents with all accepted and offered heights; null when none of them moves it
+     * @param planned cents with the heights the plan wants, the factory's or accepted ones; null when it stays as played
+     * @param predicted cents with the offered heights too; null when none of them moves it
      * @param perMm the cups that move it most, cents for each millimetre at the front edge, strongest first
      */
     public record NoteLine(
             Fingering fingering,
             PlannedNumber played,
+            @Nullable PlannedNumber planned,
             @Nullable PlannedNumber predicted,
             List<PerMm> perMm) {
         public NoteLine {
             perMm = List.copyOf(perMm);
         }
 
-        /** Where it will be, as far as it is known now. */
+        /** Where it will be when nothing that is offered is accepted. */
+        public PlannedNumber before() {
+            return planned == null ? played : planned;
+        }
+
+        /** Where it will be with everything done. */
         public PlannedNumber then() {
-            return predicted == null ? played : predicted;
+            return predicted == null ? before() : predicted;
         }
     }
 
@@ -78,9 +87,10 @@ public record SoundAnswer(
      * A note a change moves.
      *
      * @param cents by how much that cup alone moves it, about
-     * @param pushedOut whether the note leaves the shop's band with everything done
+     * @param before cents with none of the changes made
+     * @param after cents with all of them made
      */
-    public record Moved(Fingering fingering, PlannedNumber cents, boolean pushedOut) {}
+    public record Moved(Fingering fingering, PlannedNumber cents, double before, double after, Harm harm) {}
 
     /** A note heights do not bring home, and what to look at instead. */
     public record LeftLine(Fingering fingering, PlannedNumber cents, List<Step> ladder) {

@@ -5,6 +5,7 @@ import hornwright.bench.horn.Fingering;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
+import hornwright.bench.sound.HeightOffer.Change;
 import hornwright.bench.sound.SoundAnswer.ChangeLine;
 import hornwright.bench.sound.SoundAnswer.LeftLine;
 import hornwright.bench.sound.SoundAnswer.Moved;
@@ -21,7 +22,7 @@ import java.util.Map;
 
 /**
  * Answers how a horn plays and what would bring it nearer. Nothing of it enters the plan by itself: a height counts once a
- * person has accepted it.
+ * person has accepted it, and what is offered starts from the heights the plan wants.
  */
 public final class SoundChapter {
     /** Warm and damp air of a played horn, for all horns alike; what it is off by is part of what all notes share. */
@@ -57,66 +58,82 @@ public final class SoundChapter {
     private static SoundAnswer unplayed(SoundQuestion ask) {
         Reasons reasons = new Reasons();
         SoundAnswer.Known known = new Openings(ask, reasons).known();
-        return new SoundAnswer(null, null, List.of(), List.of(), List.of(), List.of(), null, known, reasons.table());
+        return new SoundAnswer(null, null, List.of(), 0, List.of(), List.of(), List.of(), null, known, reasons.table());
     }
 
     private SoundAnswer answer() {
         BoreFit fit = new FittedNumbers(ask, reasons).fit(AIR, openings.shape(), test, played.heard());
         HornShape as = fit == null ? openings.shape() : openings.shape().fitted(fit);
-        HeightEffects effects = HeightEffects.of(keywork, AIR, as);
-        Map<Cup, Double> accepted = new LinkedHashMap<>();
-        openings.accepted()
-                .values()
-                .forEach(height -> accepted.put(keywork.cups().get(height.cup()), height.frontMm()));
-        Map<String, Double> settled = moved(as, effects, accepted);
-        HeightOffer offer = offer(with(as, accepted), settled);
-        Map<Cup, Double> all = new LinkedHashMap<>(accepted);
-        offer.changes().forEach(change -> all.put(keywork.cups().get(change.cup()), change.toFrontMm()));
-        Map<String, Double> shift = all.equals(accepted) ? settled : moved(as, effects, all);
+        double[] then = HeightEffects.frequencies(keywork, AIR, as);
+        Map<Cup, Double> restored = openings.restored();
+        HornShape start = ChangeEffects.with(as, restored);
+        HeightEffects effects = HeightEffects.of(keywork, AIR, start);
+        Map<String, Double> settled = moved(then, effects.frequencies());
+        HeightOffer offer = offer(start, settled);
+        Map<Cup, Double> offers = new LinkedHashMap<>();
+        offer.changes().forEach(change -> offers.put(keywork.cups().get(change.cup()), change.toFrontMm()));
+        Map<String, Double> shift = offers.isEmpty()
+                ? settled
+                : moved(then, HeightEffects.frequencies(keywork, AIR, ChangeEffects.with(start, offers)));
         EffectNumbers numbers = new EffectNumbers(ask, openings, effects, reasons);
+        Heights heights = new Heights(heights(restored, Map.of()), heights(restored, offers), settled, shift);
         List<NoteLine> notes =
-                heard.stream().map(note -> line(note, numbers, all, shift)).toList();
+                heard.stream().map(note -> line(note, numbers, heights)).toList();
         return new SoundAnswer(
                 test,
                 played.common(),
                 notes,
-                accepted(accepted, numbers, notes),
-                offered(offer, numbers, notes),
+                restored.size(),
+                accepted(as, then, numbers),
+                lines(offer.changes(), numbers, openings::start),
                 left(offer, notes),
                 fit == null ? null : new FittedNumbers(ask, reasons).numbers(fit, played.common()),
                 openings.known(),
                 reasons.table());
     }
 
-    private NoteLine line(Fingering note, EffectNumbers numbers, Map<Cup, Double> all, Map<String, Double> shift) {
-        PlannedNumber now = played.relative(note);
-        boolean moves = all.keySet().stream().anyMatch(cup -> numbers.moves(note, cup));
-        double cents = shift.getOrDefault(note.id(), 0.0);
-        return new NoteLine(
-                note, now, moves ? numbers.predicted(note, now, all, cents) : null, numbers.strongest(note, STRONGEST));
+    /** Heights of the cups that are moved, and by how much notes move from where they were played. */
+    private record Heights(
+            Map<Cup, PlannedNumber> planned,
+            Map<Cup, PlannedNumber> offered,
+            Map<String, Double> settled,
+            Map<String, Double> shift) {}
+
+    /** Where cups stand then that do not stand as played; those that are offered stand where they are offered. */
+    private Map<Cup, PlannedNumber> heights(Map<Cup, Double> restored, Map<Cup, Double> offers) {
+        Map<Cup, PlannedNumber> heights = new LinkedHashMap<>();
+        restored.keySet().forEach(cup -> heights.put(cup, openings.start(cup)));
+        offers.forEach((cup, mm) -> heights.put(cup, openings.set(cup, mm)));
+        return heights;
     }
 
-    /** Cents every note moves when these cups go to these heights, by the air column itself. */
-    private Map<String, Double> moved(HornShape as, HeightEffects before, Map<Cup, Double> changes) {
+    private NoteLine line(Fingering note, EffectNumbers numbers, Heights heights) {
+        PlannedNumber now = played.relative(note);
+        boolean restored = heights.planned().keySet().stream().anyMatch(cup -> numbers.moves(note, cup));
+        boolean offered = heights.offered().entrySet().stream()
+                .anyMatch(set -> numbers.moves(note, set.getKey())
+                        && !set.getValue().equals(heights.planned().get(set.getKey())));
+        double settled = heights.settled().getOrDefault(note.id(), 0.0);
+        double shift = heights.shift().getOrDefault(note.id(), 0.0);
+        return new NoteLine(
+                note,
+                now,
+                restored ? numbers.predicted("planned", note, now, heights.planned(), settled) : null,
+                offered ? numbers.predicted("predicted", note, now, heights.offered(), shift) : null,
+                numbers.strongest(note, STRONGEST));
+    }
+
+    /** Cents every note moves from one set of frequencies to another. */
+    private Map<String, Double> moved(double[] from, double[] to) {
         Map<String, Double> shift = new HashMap<>();
-        if (!changes.isEmpty()) {
-            double[] after = HeightEffects.frequencies(keywork, AIR, with(as, changes));
-            for (int i = 0; i < after.length; i++) {
-                String id = keywork.fingerings().list().get(i).id();
-                double cents = HeightEffects.cents(before.frequencies()[i], after[i]);
-                shift.put(id, Double.isFinite(cents) ? cents : 0);
-            }
+        for (int i = 0; i < to.length; i++) {
+            double cents = HeightEffects.cents(from[i], to[i]);
+            shift.put(keywork.fingerings().list().get(i).id(), Double.isFinite(cents) ? cents : 0);
         }
         return shift;
     }
 
-    private static HornShape with(HornShape as, Map<Cup, Double> changes) {
-        Map<String, Double> heights = new HashMap<>(as.frontMm());
-        changes.forEach((cup, mm) -> heights.put(cup.id(), mm));
-        return as.withHeights(heights);
-    }
-
-    private HeightOffer offer(HornShape as, Map<String, Double> settled) {
+    private HeightOffer offer(HornShape start, Map<String, Double> settled) {
         List<NoteTuning> notes = heard.stream()
                 .map(note -> {
                     PlannedNumber cents =
@@ -125,37 +142,48 @@ public final class SoundChapter {
                 })
                 .toList();
         return HeightAdvice.offer(
-                keywork, AIR, ask.rules(), as, notes, played.common().value());
+                keywork, AIR, ask.rules(), start, notes, played.common().value());
     }
 
-    private List<ChangeLine> accepted(Map<Cup, Double> changes, EffectNumbers numbers, List<NoteLine> notes) {
-        Map<String, Decision.Height> why = openings.accepted();
-        List<ChangeLine> lines = new ArrayList<>();
-        changes.forEach((cup, mm) -> lines.add(change(
-                cup, mm, java.util.Objects.requireNonNull(why.get(cup.id())).why(), numbers, notes)));
-        return lines;
+    /** What a person accepted, against the factory's heights. */
+    private List<ChangeLine> accepted(HornShape as, double[] then, EffectNumbers numbers) {
+        Map<String, Decision.Height> accepted = openings.accepted();
+        if (accepted.isEmpty()) {
+            return List.of();
+        }
+        HornShape factory = ChangeEffects.with(as, openings.factory());
+        double[] frequencies = HeightEffects.frequencies(keywork, AIR, factory);
+        Map<String, Double> settled = moved(then, frequencies);
+        double[] cents = heard.stream()
+                .mapToDouble(note -> played.relative(note).value() + settled.getOrDefault(note.id(), 0.0))
+                .toArray();
+        Map<Cup, Double> to = new LinkedHashMap<>();
+        accepted.forEach((cup, height) -> to.put(keywork.cups().get(cup), height.frontMm()));
+        double band = ask.rules().value(HeightAdvice.BAND);
+        List<Change> changes = new ChangeEffects(keywork, AIR, factory, heard, cents, frequencies).of(to, band);
+        return lines(changes, numbers, openings::factory);
     }
 
-    private List<ChangeLine> offered(HeightOffer offer, EffectNumbers numbers, List<NoteLine> notes) {
-        return offer.changes().stream()
-                .map(change -> change(keywork.cups().get(change.cup()), change.toFrontMm(), "", numbers, notes))
+    private List<ChangeLine> lines(
+            List<Change> changes, EffectNumbers numbers, java.util.function.Function<Cup, PlannedNumber> from) {
+        return changes.stream()
+                .map(change -> line(change, numbers, from.apply(keywork.cups().get(change.cup()))))
                 .toList();
     }
 
-    private ChangeLine change(Cup cup, double mm, String why, EffectNumbers numbers, List<NoteLine> notes) {
-        double band = ask.rules().value(HeightAdvice.BAND);
-        List<Moved> moved = new ArrayList<>();
-        for (NoteLine note : notes) {
-            if (numbers.moves(note.fingering(), cup)) {
-                PlannedNumber cents = numbers.alone(note.fingering(), cup, mm);
-                boolean out = Math.abs(note.played().value()) <= band
-                        && Math.abs(note.then().value()) > band;
-                if (Math.abs(cents.value()) >= EffectNumbers.TOLD || out) {
-                    moved.add(new Moved(note.fingering(), cents, out));
-                }
-            }
-        }
-        return new ChangeLine(cup, openings.from(cup), openings.set(cup, mm), why, moved);
+    private ChangeLine line(Change change, EffectNumbers numbers, PlannedNumber from) {
+        Cup cup = keywork.cups().get(change.cup());
+        Decision.Height settled = openings.accepted().get(cup.id());
+        String why = settled != null && settled.frontMm() == change.toFrontMm() ? settled.why() : "";
+        List<Moved> moved = change.effects().stream()
+                .map(effect -> {
+                    Fingering note = keywork.fingerings().get(effect.fingering());
+                    double cents = effect.alone() - effect.before();
+                    PlannedNumber alone = numbers.alone(note, cup, from, change.toFrontMm(), cents);
+                    return new Moved(note, alone, effect.before(), effect.after(), effect.harm());
+                })
+                .toList();
+        return new ChangeLine(cup, from, openings.set(cup, change.toFrontMm()), why, moved);
     }
 
     private List<LeftLine> left(HeightOffer offer, List<NoteLine> notes) {

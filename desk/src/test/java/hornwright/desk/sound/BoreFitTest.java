@@ -52,6 +52,18 @@ class BoreFitTest {
     }
 
     @Test
+    void a_mouthpiece_far_smaller_than_the_patterns_is_found_exactly_when_nothing_is_noisy() {
+        double volume = 0.62 * keywork.tube().mouthpieceVolumeMm3();
+        double[] bore = {-0.002, 0.003, -0.002};
+        BoreFit fit = BoreFit.of(keywork, AIR, played(volume, bore[0], bore[1], bore[2], 0, new Random(1)), 0.05);
+        assertThat(fit.volumeMm3()).isCloseTo(volume, within(1e-3 * volume));
+        for (int i = 0; i < 3; i++) {
+            assertThat(fit.bore().get(i)).isCloseTo(bore[i], within(1e-4));
+        }
+        assertThat(fit.leftCents()).isLessThan(0.01);
+    }
+
+    @Test
     void a_hidden_mouthpiece_and_bore_are_found_within_their_uncertainty() {
         Random dice = new Random(11);
         int within2 = 0;

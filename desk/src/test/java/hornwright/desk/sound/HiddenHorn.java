@@ -22,7 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * A horn whose bore, mouthpiece, heights and holes nobody sees: only what a wedge reads and what a player makes of it comes
@@ -33,21 +33,25 @@ final class HiddenHorn {
     private static final double REFERENCE = 440;
     private static final double WEDGE_MM = 0.2;
     private static final double PLAYER_CENTS = 3;
+    /** A cup that reads this close to its height is left alone. */
+    private static final double LEFT_MM = 0.05;
 
     private final Keywork keywork;
     private final Air air;
-    private final Random dice;
+    private final SplittableRandom dice;
     private final BoreFit truth;
     private final Map<String, Double> heights = new HashMap<>();
     private final Map<String, Double> holes = new HashMap<>();
     private final double[] own;
     private final double times;
     private final double[] before;
+    private final Map<String, Double> read = new HashMap<>();
 
+    /** @param seed any; neighbouring seeds are mixed first, since the plain generator begins them nearly alike */
     HiddenHorn(Keywork keywork, Air air, long seed) {
         this.keywork = keywork;
         this.air = air;
-        dice = new Random(seed);
+        dice = new SplittableRandom(seed);
         double volume = keywork.tube().mouthpieceVolumeMm3() * (1 + 0.15 * dice.nextGaussian());
         List<Double> shares =
                 List.of(0.01 * dice.nextGaussian(), 0.01 * dice.nextGaussian(), 0.01 * dice.nextGaussian());
@@ -67,6 +71,7 @@ final class HiddenHorn {
                 .toArray();
         times = 1 + 0.1 * dice.nextGaussian();
         before = sounds();
+        heights.forEach((cup, mm) -> read.put(cup, Math.max(0.5, mm + WEDGE_MM * dice.nextGaussian())));
     }
 
     double volumeMm3() {
@@ -80,8 +85,8 @@ final class HiddenHorn {
     List<Reading> readings() {
         List<Reading> readings = new ArrayList<>();
         for (Cup cup : keywork.cups()) {
-            double read = Math.max(0.5, Objects.requireNonNull(heights.get(cup.id())) + WEDGE_MM * dice.nextGaussian());
-            readings.add(Reading.of("r." + cup.id(), ReadingKind.FRONT_HEIGHT, cup.id(), Observed.Amount.mm(read)));
+            double mm = Objects.requireNonNull(read.get(cup.id()));
+            readings.add(Reading.of("r." + cup.id(), ReadingKind.FRONT_HEIGHT, cup.id(), Observed.Amount.mm(mm)));
         }
         return readings;
     }
@@ -96,17 +101,31 @@ final class HiddenHorn {
         return new PlayTest("p.1", conditions, HeardBy.TYPED, notes, List.of(), Map.of(), "", null, Stage.ARRIVAL);
     }
 
-    /** Sets the cups of an offer with a wedge; afterwards cents of every note as they truly are, before and after. */
+    /**
+     * Sets every cup that does not read its factory height to it, with a wedge, then those of an offer.
+     *
+     * @return cents of every note as they truly are: as played, with the factory heights, with the offer too
+     */
     double[][] set(List<ChangeLine> offered) {
-        for (ChangeLine change : offered) {
-            heights.put(change.cup().id(), Math.max(0.5, change.to().value() + WEDGE_MM * dice.nextGaussian()));
+        for (Cup cup : keywork.cups()) {
+            if (Math.abs(Objects.requireNonNull(read.get(cup.id())) - cup.heightFrontMm()) > LEFT_MM) {
+                heights.put(cup.id(), wedged(cup.heightFrontMm()));
+            }
         }
-        double[] after = sounds();
-        double[][] cents = new double[2][before.length];
-        for (int i = 0; i < before.length; i++) {
-            cents[0][i] = cents(i, before);
-            double moved = 1200 * Math.log(after[i] / before[i]) / Math.log(2);
-            cents[1][i] = cents[0][i] + times * moved;
+        double[] restored = sounds();
+        offered.forEach(
+                change -> heights.put(change.cup().id(), wedged(change.to().value())));
+        return new double[][] {since(before), since(restored), since(sounds())};
+    }
+
+    private double wedged(double mm) {
+        return Math.max(0.5, mm + WEDGE_MM * dice.nextGaussian());
+    }
+
+    private double[] since(double[] now) {
+        double[] cents = new double[now.length];
+        for (int i = 0; i < now.length; i++) {
+            cents[i] = cents(i, before) + times * 1200 * Math.log(now[i] / before[i]) / Math.log(2);
         }
         return cents;
     }

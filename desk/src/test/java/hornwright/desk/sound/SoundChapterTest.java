@@ -39,17 +39,26 @@ import org.junit.jupiter.api.Test;
 
 class SoundChapterTest {
     private static final Air AIR = AirModel.CHAIGNE_KERGOMARD.at(26.85);
-    private static final double LOW_MM = 3.3;
+    private static final double LOW_MM = 4.1;
     private final Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
     private final ShopRules rules = ShopRules.shipped().with("sound.note-within_cents", 4);
-    private final Reading low =
-            Reading.of("r.1", ReadingKind.FRONT_HEIGHT, "cup.g-sharp", Observed.Amount.mm(LOW_MM, 0.05));
+    private final double factoryMm = keywork.cups().get("cup.g-sharp").heightFrontMm();
+    private final Reading low = read(LOW_MM);
 
+    private static Reading read(double mm) {
+        return Reading.of("r.1", ReadingKind.FRONT_HEIGHT, "cup.g-sharp", Observed.Amount.mm(mm, 0.05));
+    }
+
+    /** Read at its factory height, it sounds as if it stood low: only another height than the factory's would help. */
     private SoundAnswer answer(Stage stage, double common, Decision... decisions) {
-        PlanInputs inputs = PlanInputs.of(keywork).withReadings(List.of(low)).withDecisions(List.of(decisions));
+        return answer(read(factoryMm), stage, common, decisions);
+    }
+
+    private SoundAnswer answer(Reading read, Stage stage, double common, Decision... decisions) {
+        PlanInputs inputs = PlanInputs.of(keywork).withReadings(List.of(read)).withDecisions(List.of(decisions));
         Plan plan = Planner.plan(inputs);
         return SoundChapter.answer(new SoundQuestion(
-                keywork, plan, rules, List.of(low), List.of(decisions), List.of(test(stage, common))));
+                keywork, plan, rules, List.of(read), List.of(decisions), List.of(test(stage, common))));
     }
 
     /** What is heard of a horn whose G♯ stands low, were the factory's heights in tune. */
@@ -82,12 +91,13 @@ class SoundChapterTest {
     }
 
     @Test
-    void a_low_cup_is_offered_up_and_the_note_is_predicted_nearer_with_a_wider_doubt() {
+    void a_flat_note_is_offered_a_higher_cup_and_predicted_nearer_with_a_wider_doubt() {
         SoundAnswer answer = answer(Stage.ARRIVAL, 6);
+        assertThat(answer.restored()).isZero();
         assertThat(answer.offered()).singleElement().satisfies(change -> {
             assertThat(change.cup().id()).isEqualTo("cup.g-sharp");
-            assertThat(change.from().value()).isEqualTo(LOW_MM);
-            assertThat(change.to().value()).isGreaterThan(LOW_MM + 0.5);
+            assertThat(change.from().value()).isEqualTo(factoryMm);
+            assertThat(change.to().value()).isBetween(factoryMm + 0.15, rules.value("height.alto.g-sharp.most_mm"));
         });
         NoteLine gSharp = note(answer, "note.g-sharp-4");
         assertThat(gSharp.played().value()).isLessThan(-4);
@@ -95,6 +105,19 @@ class SoundChapterTest {
         assertThat(gSharp.then().u()).isGreaterThan(gSharp.played().u());
         assertThat(note(answer, "note.d-4").predicted()).isNull();
         assertThat(java.util.Objects.requireNonNull(answer.common()).value()).isCloseTo(6, within(1.0));
+    }
+
+    @Test
+    void a_cup_that_came_low_is_put_to_the_factory_height_first_and_nothing_is_offered() {
+        SoundAnswer answer = answer(low, Stage.ARRIVAL, 6);
+        assertThat(answer.restored()).isEqualTo(1);
+        assertThat(answer.offered()).isEmpty();
+        assertThat(answer.accepted()).isEmpty();
+        NoteLine gSharp = note(answer, "note.g-sharp-4");
+        assertThat(gSharp.played().value()).isLessThan(-4);
+        assertThat(gSharp.predicted()).isNull();
+        assertThat(gSharp.before().value()).isBetween(-1.5, 1.5);
+        assertThat(gSharp.before().u()).isGreaterThan(gSharp.played().u());
     }
 
     @Test
@@ -110,6 +133,7 @@ class SoundChapterTest {
     void a_height_already_made_when_the_horn_was_played_is_not_counted_twice() {
         SoundAnswer answer = answer(Stage.RESTED, 0, new Decision.Height("cup.g-sharp", 6, "accepted, for G♯4"));
         assertThat(answer.accepted()).isEmpty();
+        assertThat(answer.restored()).isZero();
     }
 
     @Test

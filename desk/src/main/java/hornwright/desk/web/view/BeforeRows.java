@@ -54,6 +54,7 @@ public final class BeforeRows {
                 .map(note -> new NoteLine(
                         note.fingering(),
                         note.before(),
+                        null,
                         new PlannedNumber(
                                 note.after().value(),
                                 "cents",

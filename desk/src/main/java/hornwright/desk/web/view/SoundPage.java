@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param troubles sentences about a form that was not understood
  * @param conditions of the play test that is shown; empty when there is none
+ * @param restored what the heights of the plan do by themselves, in a sentence or two; empty when the horn was played with them
  * @param known what is measured, fitted and of the pattern, a sentence each
  */
 public record SoundPage(
@@ -21,6 +22,7 @@ public record SoundPage(
         @Nullable TuningPicture picture,
         @Nullable Figure common,
         String band,
+        String restored,
         List<Change> accepted,
         List<Change> offered,
         List<Left> left,
@@ -55,7 +57,8 @@ public record SoundPage(
         }
     }
 
-    public record Moved(String note, Figure alone, String was, String then, boolean pushedOut) {}
+    /** @param harm what it does to a note that ends outside the band, in words; empty when nothing bad */
+    public record Moved(String note, Figure alone, String was, String then, String harm) {}
 
     public record Left(String note, Figure cents, List<String> ladder) {
         public Left {
@@ -63,7 +66,13 @@ public record SoundPage(
         }
     }
 
-    public record Note(String name, Figure played, @Nullable Figure predicted, List<Figure> perMm) {
+    /** @param planned with the heights of the plan; {@code predicted} with what is offered too; null when nothing moves it */
+    public record Note(
+            String name,
+            Figure played,
+            @Nullable Figure planned,
+            @Nullable Figure predicted,
+            List<Figure> perMm) {
         public Note {
             perMm = List.copyOf(perMm);
         }

@@ -14,6 +14,7 @@ import hornwright.bench.survey.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +55,7 @@ public final class SoundRows {
                 answer.notes().isEmpty() ? null : TuningPicture.of(answer.notes(), band),
                 common == null ? null : figure("what all notes share", common),
                 Written.plain(band),
+                restored(),
                 answer.accepted().stream().map(this::change).toList(),
                 answer.offered().stream().map(this::change).toList(),
                 answer.left().stream()
@@ -90,13 +92,35 @@ public final class SoundRows {
         return new Next("nothing.", "play again when the heights are set.", "", "#play", "Play it");
     }
 
+    /** The heights of the plan come first; what they do by themselves is no advice. */
+    private String restored() {
+        int cups = answer.restored();
+        if (cups == 0) {
+            return "";
+        }
+        return "%s elsewhere when it was played than the plan wants %s. Further than %s cents off: %d of %d notes as played, about %d with the heights of the plan, before anything below."
+                .formatted(
+                        cups == 1 ? "One cup stood" : cups + " cups stood",
+                        cups == 1 ? "it" : "them",
+                        Written.plain(band),
+                        off(NoteLine::played),
+                        answer.notes().size(),
+                        off(NoteLine::before));
+    }
+
+    private long off(Function<NoteLine, PlannedNumber> cents) {
+        return answer.notes().stream()
+                .filter(note -> Math.abs(cents.apply(note).value()) > band)
+                .count();
+    }
+
     private SoundPage.Change change(ChangeLine line) {
         String name = OnBench.capital(bench.keywork().nameOf(line.cup()).display());
         return new SoundPage.Change(
                 line.cup().id(),
                 name,
                 Written.plain(line.to().value()),
-                figure(name + " as played", bare(line.from())),
+                figure(name + " without this", bare(line.from())),
                 figure(name + " aimed at", line.to()),
                 line.why(),
                 line.moved().stream().map(this::moved).toList(),
@@ -109,23 +133,21 @@ public final class SoundRows {
     }
 
     private SoundPage.Moved moved(SoundAnswer.Moved moved) {
-        NoteLine note = answer.notes().stream()
-                .filter(line -> line.fingering().equals(moved.fingering()))
-                .findFirst()
-                .orElseThrow();
         return new SoundPage.Moved(
                 WrittenNote.shown(moved.fingering()),
                 figure("about", moved.cents()),
-                signed(note.played().value()),
-                signed(note.then().value()),
-                moved.pushedOut());
+                signed(moved.before()),
+                signed(moved.after()),
+                moved.harm().words());
     }
 
     private SoundPage.Note note(NoteLine line) {
+        PlannedNumber planned = line.planned();
         PlannedNumber predicted = line.predicted();
         return new SoundPage.Note(
                 WrittenNote.shown(line.fingering()),
                 figure("as played", line.played()),
+                planned == null ? null : figure("about", planned),
                 predicted == null ? null : figure("about", predicted),
                 line.perMm().stream()
                         .map(one -> figure(bench.keywork().nameOf(one.cup()).display(), one.cents()))

@@ -34,6 +34,13 @@ public record TuningPicture(
         rows = List.copyOf(rows);
     }
 
+    /** Whether any note says where the heights of the plan alone would put it. */
+    public boolean plans() {
+        return rows.stream()
+                .flatMap(row -> row.spots().stream())
+                .anyMatch(spot -> !spot.planned().isEmpty());
+    }
+
     /** A figure of the scale. */
     public record Tick(String x, String label) {}
 
@@ -49,11 +56,12 @@ public record TuningPicture(
      *
      * @param upper whether it is of the upper register
      * @param was where it is played
+     * @param planned where the heights of the plan put it when something is offered beyond them; else empty
      * @param will where it will be; empty when nothing moves it
      * @param from left end of the doubt about that
      * @param to right end of it
      */
-    public record Spot(boolean upper, String y, String was, String will, String from, String to) {}
+    public record Spot(boolean upper, String y, String was, String planned, String will, String from, String to) {}
 
     private record Pair(
             String name, @Nullable NoteLine lower, @Nullable NoteLine upper) {}
@@ -126,11 +134,13 @@ public record TuningPicture(
     }
 
     private static Spot spot(NoteLine note, boolean upper, double y, Scale scale) {
-        PlannedNumber will = note.predicted();
+        PlannedNumber will = note.planned() == null && note.predicted() == null ? null : note.then();
+        boolean both = note.planned() != null && note.predicted() != null;
         return new Spot(
                 upper,
                 n(y),
                 n(scale.x(note.played().value())),
+                both ? n(scale.x(note.before().value())) : "",
                 will == null ? "" : n(scale.x(will.value())),
                 will == null ? "" : n(scale.x(will.value() - 2 * will.u())),
                 will == null ? "" : n(scale.x(will.value() + 2 * will.u())));
@@ -143,7 +153,7 @@ public record TuningPicture(
         long then = notes.stream()
                 .filter(note -> Math.abs(note.then().value()) > band)
                 .count();
-        return "Cents from true of %d notes in both registers: %d lie further than %s cents off as played, %d with the heights below."
+        return "Cents from true of %d notes in both registers: %d lie further than %s cents off as played, %d with every height done."
                 .formatted(notes.size(), now, Written.plain(band), then);
     }
 
