@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,8 +18,10 @@ import org.jspecify.annotations.Nullable;
  * the factory, how good the evidence is, and where the gaps are.
  *
  * @param observations each names a witness of this archive
- * @param years the shop's table from serial to year
  * @param searches where somebody looked for more about a place; without one nothing there is Established
+ * @param years the shop's own table from serial to year
+ * @param fittings what is said to fit where
+ * @param heard what other shops told of their own searches, asides and years
  */
 public record Archive(
         String maker,
@@ -27,7 +30,9 @@ public record Archive(
         List<Statement> statements,
         List<Resolution> resolutions,
         Map<String, SearchLog> searches,
-        YearTable years) {
+        YearTable years,
+        List<Fitting> fittings,
+        List<Heard> heard) {
     /** Prior weight of each material in each stretch without a change; see {@link PlaceArchive}. */
     public static final double PRIOR = PlaceArchive.PRIOR;
 
@@ -40,6 +45,8 @@ public record Archive(
         statements = List.copyOf(statements);
         resolutions = List.copyOf(resolutions);
         searches = Map.copyOf(searches);
+        fittings = List.copyOf(fittings);
+        heard = List.copyOf(heard);
         Map<String, Witness> known = new HashMap<>();
         for (Witness witness : witnesses) {
             if (known.put(witness.id(), witness) != null) {
@@ -65,8 +72,71 @@ public record Archive(
         this(maker, witnesses, observations, statements, resolutions, searches, new YearTable(List.of()));
     }
 
+    /** Without anything that fits and anything heard. */
+    public Archive(
+            String maker,
+            List<Witness> witnesses,
+            List<Observation> observations,
+            List<Statement> statements,
+            List<Resolution> resolutions,
+            Map<String, SearchLog> searches,
+            YearTable years) {
+        this(maker, witnesses, observations, statements, resolutions, searches, years, List.of(), List.of());
+    }
+
     public Archive with(YearTable table) {
-        return new Archive(maker, witnesses, observations, statements, resolutions, searches, table);
+        return new Archive(maker, witnesses, observations, statements, resolutions, searches, table, fittings, heard);
+    }
+
+    public Archive withWitnesses(List<Witness> all) {
+        return new Archive(maker, all, observations, statements, resolutions, searches, years, fittings, heard);
+    }
+
+    public Archive withObservations(List<Observation> all) {
+        return new Archive(maker, witnesses, all, statements, resolutions, searches, years, fittings, heard);
+    }
+
+    public Archive withStatements(List<Statement> all) {
+        return new Archive(maker, witnesses, observations, all, resolutions, searches, years, fittings, heard);
+    }
+
+    public Archive withResolutions(List<Resolution> all) {
+        return new Archive(maker, witnesses, observations, statements, all, searches, years, fittings, heard);
+    }
+
+    public Archive withSearches(Map<String, SearchLog> all) {
+        return new Archive(maker, witnesses, observations, statements, resolutions, all, years, fittings, heard);
+    }
+
+    public Archive withFittings(List<Fitting> all) {
+        return new Archive(maker, witnesses, observations, statements, resolutions, searches, years, all, heard);
+    }
+
+    public Archive withHeard(List<Heard> all) {
+        return new Archive(maker, witnesses, observations, statements, resolutions, searches, years, fittings, all);
+    }
+
+    /** Where somebody looked for more about a place: this shop, else another that told of it. */
+    public @Nullable SearchLog search(String place) {
+        SearchLog own = searches.get(place);
+        return own != null
+                ? own
+                : heard.stream()
+                        .map(shop -> shop.searches().get(place))
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    /** The shop's own table, and what other shops' rows add to it without contradicting a row that is there. */
+    public YearTable allYears() {
+        YearTable table = years;
+        for (Heard shop : heard) {
+            for (YearRow row : shop.years()) {
+                table = table.and(row).orElse(table);
+            }
+        }
+        return table;
     }
 
     public static Archive empty(String maker) {
@@ -155,7 +225,7 @@ public record Archive(
                             looks.getOrDefault(place, List.of()),
                             said.getOrDefault(place, List.of()),
                             resolutions,
-                            searches.get(place),
+                            search(place),
                             answers));
         }
         return byPlace;

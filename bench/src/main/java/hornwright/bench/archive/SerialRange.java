@@ -20,6 +20,11 @@ public record SerialRange(long from, long to) {
         return from <= other.from && other.to <= to;
     }
 
+    /** Whether any serial lies in both. */
+    public boolean meets(SerialRange other) {
+        return from <= other.to && other.from <= to;
+    }
+
     public boolean isOne() {
         return from == to;
     }

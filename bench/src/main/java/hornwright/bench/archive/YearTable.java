@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * From serial to year by the shop's own table: a smooth curve through the middles of its rows that never turns back.
@@ -21,6 +22,16 @@ public record YearTable(List<YearRow> rows) {
                         "serial " + rows.get(i).serial() + " has two rows in the table of years");
             }
         }
+    }
+
+    /** With one more row; empty when its serial has one already or the years would run backwards. */
+    public Optional<YearTable> and(YearRow row) {
+        if (rows.stream().anyMatch(one -> one.serial() == row.serial())) {
+            return Optional.empty();
+        }
+        YearTable more =
+                new YearTable(Stream.concat(rows.stream(), Stream.of(row)).toList());
+        return more.backwards().isPresent() && backwards().isEmpty() ? Optional.empty() : Optional.of(more);
     }
 
     public YearAnswer at(long serial) {

@@ -5,10 +5,12 @@ public sealed interface ArchiveEdit extends Edit
         permits WitnessAdded,
                 ObservationsMade,
                 StatementAdded,
+                FittingAdded,
                 ConflictResolved,
                 SearchLogged,
                 EvidenceBroughtIn,
                 YearRowPut,
+                YearRowsBroughtIn,
                 YearRowTaken,
                 Undone {
     @Override

@@ -1,6 +1,8 @@
 package hornwright.bench.job;
 
 import hornwright.bench.archive.Archive;
+import hornwright.bench.archive.Fitting;
+import hornwright.bench.archive.Heard;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Resolution;
 import hornwright.bench.archive.SearchLog;
@@ -13,6 +15,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /** How the edits of the archive add up; an item entered again under its id is the later one. */
@@ -29,10 +32,17 @@ public record ArchiveFold() implements Folding<Archives> {
                 archives.with(with(archives.of(added.witness().maker()), added.witness()));
             case ObservationsMade made -> seen(archives, made.observations());
             case StatementAdded added -> archives.with(with(archives.of(added.maker()), added.statement()));
+            case FittingAdded added -> archives.with(with(archives.of(added.maker()), added.fitting()));
             case ConflictResolved resolved -> archives.with(with(archives.of(resolved.maker()), resolved.resolution()));
             case SearchLogged logged ->
                 archives.with(with(archives.of(logged.maker()), logged.place(), logged.search()));
             case EvidenceBroughtIn brought -> brought(archives, brought);
+            case YearRowsBroughtIn brought ->
+                archives.with(brought.rows().stream()
+                        .reduce(
+                                archives.of(brought.maker()),
+                                (archive, row) -> years(archive, row.serial(), List.of(row)),
+                                (one, other) -> other));
             case YearRowPut put ->
                 archives.with(years(archives.of(put.maker()), put.row().serial(), List.of(put.row())));
             case YearRowTaken taken -> archives.with(years(archives.of(taken.maker()), taken.serial(), List.of()));
@@ -51,6 +61,12 @@ public record ArchiveFold() implements Folding<Archives> {
             }
             for (Statement statement : one.statements()) {
                 archive = with(archive, statement);
+            }
+            for (Fitting fitting : one.fittings()) {
+                archive = with(archive, fitting);
+            }
+            for (Heard heard : one.heard()) {
+                archive = with(archive, heard);
             }
             grown = seen(grown.with(archive), one.observations());
         }
@@ -86,45 +102,38 @@ public record ArchiveFold() implements Folding<Archives> {
             all.remove(look.id());
             all.put(look.id(), look);
         }
-        return new Archive(
-                a.maker(),
-                a.witnesses(),
-                List.copyOf(all.values()),
-                a.statements(),
-                a.resolutions(),
-                a.searches(),
-                a.years());
+        return a.withObservations(List.copyOf(all.values()));
     }
 
     private static Archive with(Archive a, Witness witness) {
-        return new Archive(
-                a.maker(),
-                put(a.witnesses(), witness, Witness::id),
-                a.observations(),
-                a.statements(),
-                a.resolutions(),
-                a.searches(),
-                a.years());
+        return a.withWitnesses(put(a.witnesses(), witness, Witness::id));
     }
 
     private static Archive with(Archive a, Statement statement) {
-        List<Statement> statements =
-                put(a.statements(), statement, said -> said.evidence().id());
-        return new Archive(
-                a.maker(), a.witnesses(), a.observations(), statements, a.resolutions(), a.searches(), a.years());
+        return a.withStatements(
+                put(a.statements(), statement, said -> said.evidence().id()));
+    }
+
+    private static Archive with(Archive a, Fitting fitting) {
+        return a.withFittings(put(a.fittings(), fitting, one -> one.evidence().id()));
+    }
+
+    /** What a shop tells again is added to what it told before. */
+    private static Archive with(Archive a, Heard more) {
+        Map<String, Heard> byShop = new TreeMap<>();
+        a.heard().forEach(shop -> byShop.put(shop.from(), shop));
+        byShop.merge(more.from(), more, Heard::and);
+        return a.withHeard(List.copyOf(byShop.values()));
     }
 
     private static Archive with(Archive a, Resolution resolution) {
-        List<Resolution> resolutions = put(a.resolutions(), resolution, Resolution::evidence);
-        return new Archive(
-                a.maker(), a.witnesses(), a.observations(), a.statements(), resolutions, a.searches(), a.years());
+        return a.withResolutions(put(a.resolutions(), resolution, Resolution::evidence));
     }
 
     private static Archive with(Archive a, String place, SearchLog search) {
         Map<String, SearchLog> searches = new HashMap<>(a.searches());
         searches.put(place, search);
-        return new Archive(
-                a.maker(), a.witnesses(), a.observations(), a.statements(), a.resolutions(), searches, a.years());
+        return a.withSearches(searches);
     }
 
     /** What the table says of one serial from now on: a row, or none. */

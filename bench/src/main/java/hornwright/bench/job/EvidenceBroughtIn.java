@@ -1,12 +1,14 @@
 package hornwright.bench.job;
 
-import hornwright.bench.archive.Archive;
+import hornwright.bench.archive.Fitting;
+import hornwright.bench.archive.Heard;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Horns and looks brought in from a table or from another shop, all at once, so that one undo takes them out again.
@@ -14,7 +16,7 @@ import java.util.Set;
  * @param from the name of the file or of the shop
  * @param archives what is new, maker by maker; a look may name a witness that is here already
  */
-@Kind(word = "evidence-brought-in")
+@Kind(word = "evidence-brought-in", version = 2)
 public record EvidenceBroughtIn(String from, List<Brought> archives) implements ArchiveEdit {
     public EvidenceBroughtIn {
         archives = List.copyOf(archives);
@@ -22,19 +24,33 @@ public record EvidenceBroughtIn(String from, List<Brought> archives) implements 
 
     /** The new things of one maker. */
     public record Brought(
-            String maker, List<Witness> witnesses, List<Observation> observations, List<Statement> statements) {
+            String maker,
+            List<Witness> witnesses,
+            List<Observation> observations,
+            List<Statement> statements,
+            List<Fitting> fittings,
+            List<Heard> heard) {
         public Brought {
             witnesses = List.copyOf(witnesses);
             observations = List.copyOf(observations);
             statements = List.copyOf(statements);
+            fittings = absent(fittings) ? List.of() : List.copyOf(fittings);
+            heard = absent(heard) ? List.of() : List.copyOf(heard);
         }
 
-        public static Brought of(Archive archive) {
-            return new Brought(archive.maker(), archive.witnesses(), archive.observations(), archive.statements());
+        public Brought(
+                String maker, List<Witness> witnesses, List<Observation> observations, List<Statement> statements) {
+            this(maker, witnesses, observations, statements, List.of(), List.of());
+        }
+
+        /** True for what an older program never wrote down. */
+        private static boolean absent(@Nullable Object part) {
+            return part == null;
         }
 
         public int size() {
-            return witnesses.size() + observations.size() + statements.size();
+            int told = heard.stream().mapToInt(Heard::size).sum();
+            return witnesses.size() + observations.size() + statements.size() + fittings.size() + told;
         }
     }
 
@@ -49,6 +65,14 @@ public record EvidenceBroughtIn(String from, List<Brought> archives) implements 
             });
             brought.statements()
                     .forEach(said -> names.add("evidence." + said.evidence().id()));
+            brought.fittings()
+                    .forEach(said -> names.add("evidence." + said.evidence().id()));
+            brought.heard().forEach(heard -> {
+                String of = "heard." + heard.from() + ".";
+                heard.searches().keySet().forEach(place -> names.add(of + "search." + place));
+                heard.resolutions().forEach(aside -> names.add(of + "aside." + aside.evidence()));
+                heard.years().forEach(row -> names.add(of + "year." + row.serial()));
+            });
         }
         return new Fields(names, false);
     }
@@ -57,6 +81,8 @@ public record EvidenceBroughtIn(String from, List<Brought> archives) implements 
     public String inWords() {
         int horns = archives.stream().mapToInt(one -> one.witnesses().size()).sum();
         int looks = archives.stream().mapToInt(one -> one.observations().size()).sum();
-        return "brought in from %s: %d horns, %d looks".formatted(from, horns, looks);
+        int other = archives.stream().mapToInt(Brought::size).sum() - horns - looks;
+        return "brought in from %s: %d horns, %d looks%s"
+                .formatted(from, horns, looks, other == 0 ? "" : ", %d other entries".formatted(other));
     }
 }

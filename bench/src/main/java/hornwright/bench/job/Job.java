@@ -97,6 +97,30 @@ public record Job(
                 playTests, keeping, chronicle);
     }
 
+    /** Without the cameras' own files, which tell where and with what a photograph was taken. */
+    public Job withoutOriginals() {
+        return with(keeping.withoutOriginals());
+    }
+
+    /** What was looked at and measured, and nothing of whose horn it is, what was said, settled, done or played. */
+    public Job surveyOnly() {
+        return new Job(
+                id,
+                openedAt,
+                identity,
+                new Arrival(null, ""),
+                readings,
+                findings,
+                Map.of(),
+                stage,
+                List.of(),
+                Map.of(),
+                photos,
+                List.of(),
+                new Keeping(keeping.photos(), Map.of()),
+                Chronicle.NONE);
+    }
+
     Job with(Identity changed) {
         return new Job(
                 id, openedAt, changed, arrival, readings, findings, decisions, stage, work, notes, photos, playTests,

@@ -18,6 +18,7 @@ public sealed interface JobEdit extends Edit
                 PlayTestTaken,
                 PlayTestWithdrawn,
                 PhotoTaken,
+                OriginalKept,
                 PhotoMarked,
                 PhotoWithdrawn,
                 PartStored,

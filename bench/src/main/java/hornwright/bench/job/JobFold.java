@@ -41,6 +41,7 @@ public record JobFold(String jobId) implements Folding<Optional<Job>> {
             case PlayTestTaken taken -> job.with(taken.stamped(posted));
             case PlayTestWithdrawn withdrawn -> job.withoutPlayTest(withdrawn.test());
             case PhotoTaken taken -> job.with(job.keeping().with(taken.stamped(posted)));
+            case OriginalKept kept -> job.with(job.keeping().original(kept.photo(), kept.file()));
             case PhotoMarked marked -> job.with(job.keeping().marked(marked.photo(), marked.marks()));
             case PhotoWithdrawn withdrawn -> job.with(job.keeping().withoutPhoto(withdrawn.photo()));
             case PartStored stored -> job.with(job.keeping().with(stored.stamped(posted)));

@@ -24,6 +24,18 @@ public record Keeping(Map<String, Photo> photos, Map<String, StoredPart> parts) 
         return photos.values().stream().filter(photo -> photo.shows(place)).toList();
     }
 
+    Keeping original(String photo, String file) {
+        Photo before = photos.get(photo);
+        return before == null ? this : with(before.withOriginal(file));
+    }
+
+    /** The same photographs without the cameras' own files. */
+    Keeping withoutOriginals() {
+        Map<String, Photo> changed = new LinkedHashMap<>(photos);
+        changed.replaceAll((id, photo) -> photo.withoutOriginal());
+        return new Keeping(changed, parts);
+    }
+
     Keeping with(Photo photo) {
         Map<String, Photo> changed = new LinkedHashMap<>(photos);
         changed.put(photo.id(), photo);

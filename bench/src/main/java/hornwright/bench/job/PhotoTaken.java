@@ -25,7 +25,7 @@ public record PhotoTaken(
         @Nullable String place)
         implements JobEdit {
     Photo stamped(Posted posted) {
-        return new Photo(id, file, small, width, height, moment, shot, place, posted.at(), List.of());
+        return new Photo(id, file, small, width, height, moment, shot, place, posted.at(), List.of(), null);
     }
 
     @Override

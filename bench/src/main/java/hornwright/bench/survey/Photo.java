@@ -2,6 +2,7 @@ package hornwright.bench.survey;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param shot which one of the list it is; null when it is none of them
  * @param place the place it was taken of; null when it shows more
  * @param marks where on it places are to be seen
+ * @param original name of the camera's own file in the store, with all it tells; null unless somebody asked to keep it
  */
 public record Photo(
         String id,
@@ -25,7 +27,8 @@ public record Photo(
         @Nullable String shot,
         @Nullable String place,
         Instant when,
-        List<Mark> marks) {
+        List<Mark> marks,
+        @Nullable String original) {
     public Photo {
         marks = List.copyOf(marks);
     }
@@ -39,7 +42,16 @@ public record Photo(
     public record Mark(String place, double x, double y) {}
 
     public Photo marked(List<Mark> changed) {
-        return new Photo(id, file, small, width, height, moment, shot, place, when, changed);
+        return new Photo(id, file, small, width, height, moment, shot, place, when, changed, original);
+    }
+
+    /** The same without the camera's own file. */
+    public Photo withoutOriginal() {
+        return withOriginal(null);
+    }
+
+    public Photo withOriginal(@Nullable String name) {
+        return new Photo(id, file, small, width, height, moment, shot, place, when, marks, name);
     }
 
     /** Whether this place was photographed here or is pointed at. */
@@ -50,6 +62,6 @@ public record Photo(
 
     /** The files it needs. */
     public Stream<String> files() {
-        return Stream.of(file, small);
+        return Stream.of(file, small, original).filter(Objects::nonNull);
     }
 }

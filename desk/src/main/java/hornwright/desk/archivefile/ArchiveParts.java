@@ -2,6 +2,7 @@ package hornwright.desk.archivefile;
 
 import hornwright.bench.archive.Archive;
 import hornwright.bench.archive.Evidence;
+import hornwright.bench.archive.Fitting;
 import hornwright.bench.archive.Kind;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Origin;
@@ -29,7 +30,8 @@ record ArchiveParts(
         List<Statement> statements,
         List<Resolution> resolutions,
         Map<String, SearchLog> searches,
-        List<YearRow> years) {
+        List<YearRow> years,
+        List<Fitting> fittings) {
     static final String FORMAT = "hornwright-archive";
     static final int VERSION = 1;
 
@@ -51,7 +53,8 @@ record ArchiveParts(
                 file.list("statements", StatementJson::read),
                 file.list("resolutions", StatementJson::resolution),
                 searches(file),
-                YearJson.list(file));
+                YearJson.list(file),
+                file.list("fittings", FittingJson::read));
     }
 
     private static Map<String, SearchLog> searches(Fields file) {
@@ -86,6 +89,11 @@ record ArchiveParts(
             Evidence said = statements.get(i).evidence();
             once(ids, said.id(), pointer + "/statements/" + i, faults);
             oneKind(origins, said.origin(), pointer + "/statements/" + i, faults);
+        }
+        for (int i = 0; i < fittings.size(); i++) {
+            Evidence said = fittings.get(i).evidence();
+            once(ids, said.id(), pointer + "/fittings/" + i, faults);
+            oneKind(origins, said.origin(), pointer + "/fittings/" + i, faults);
         }
         for (int i = 0; i < resolutions.size(); i++) {
             if (!ids.contains(resolutions.get(i).evidence())) {
@@ -122,6 +130,8 @@ record ArchiveParts(
                 statements,
                 resolutions,
                 searches,
-                new YearTable(years));
+                new YearTable(years),
+                fittings,
+                List.of());
     }
 }

@@ -38,6 +38,11 @@ final class ArchiveText {
         members.add(list("searches", searches(archive.searches())));
         members.add(list(
                 "years", archive.years().rows().stream().map(YearJson::write).toList()));
+        if (!archive.fittings().isEmpty()) {
+            members.add(list(
+                    "fittings",
+                    archive.fittings().stream().map(FittingJson::write).toList()));
+        }
         return "{\n" + String.join(",\n", members) + "\n}\n";
     }
 

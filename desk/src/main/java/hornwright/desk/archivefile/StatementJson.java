@@ -30,7 +30,7 @@ final class StatementJson {
                 f.object("evidence", StatementJson::evidence));
     }
 
-    private static Evidence evidence(Fields f) {
+    static Evidence evidence(Fields f) {
         Means means = f.object("means", MeansJson::read);
         return new Evidence(
                 f.text("id", "paper-3"),
@@ -68,8 +68,7 @@ final class StatementJson {
         return new Resolution(evidence, reason, who, when == null ? Edtf.parse("2026") : when);
     }
 
-    static Out write(Statement statement) {
-        Evidence e = statement.evidence();
+    static Out write(Evidence e) {
         Out evidence = Out.object()
                 .put("id", e.id())
                 .put("means", MeansJson.write(e.means()))
@@ -89,11 +88,15 @@ final class StatementJson {
         if (e.search() != null) {
             evidence.put("search", SearchJson.write(e.search()));
         }
+        return evidence;
+    }
+
+    static Out write(Statement statement) {
         return Out.object()
                 .put("voice", statement.voice().word())
                 .put("place", statement.place())
                 .put("material", statement.material())
-                .put("evidence", evidence);
+                .put("evidence", write(statement.evidence()));
     }
 
     static Out write(Resolution resolution) {

@@ -5,6 +5,7 @@ import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Witness;
 import hornwright.bench.job.ArchiveEdit;
 import hornwright.bench.job.ConflictResolved;
+import hornwright.bench.job.FittingAdded;
 import hornwright.bench.job.ObservationsMade;
 import hornwright.bench.job.SearchLogged;
 import hornwright.bench.job.StatementAdded;
@@ -30,6 +31,7 @@ final class ArchiveEdits {
             }
         }
         archive.statements().forEach(said -> edits.add(new StatementAdded(archive.maker(), said)));
+        archive.fittings().forEach(fits -> edits.add(new FittingAdded(archive.maker(), fits)));
         archive.resolutions().forEach(aside -> edits.add(new ConflictResolved(archive.maker(), aside)));
         new TreeMap<>(archive.searches())
                 .forEach((place, search) -> edits.add(new SearchLogged(archive.maker(), place, search)));

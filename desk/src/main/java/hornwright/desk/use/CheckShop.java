@@ -6,6 +6,7 @@ import hornwright.bench.job.EvidenceBroughtIn;
 import hornwright.bench.job.JobImported;
 import hornwright.bench.job.MaterialsFound;
 import hornwright.bench.job.ObservationsMade;
+import hornwright.bench.job.OriginalKept;
 import hornwright.bench.job.PhotoTaken;
 import hornwright.bench.job.PhotoTicked;
 import hornwright.bench.job.StreamName;
@@ -128,6 +129,7 @@ public record CheckShop(Shop shop) {
         return switch (edit) {
             case PhotoTicked ticked -> some(Stream.ofNullable(ticked.file()));
             case PhotoTaken taken -> some(Stream.of(taken.file(), taken.small()));
+            case OriginalKept original -> Set.of(original.file());
             case JobImported imported -> JobFolder.pictures(imported.job()).keySet();
             case MaterialsFound found ->
                 some(found.places().stream().map(Finding::photo).flatMap(Stream::ofNullable));

@@ -31,7 +31,7 @@ public record ExportJob(Shop shop) {
             pictures(view.job(), folder.resolve(JobFolder.PHOTOS));
             Files.writeString(folder.resolve(JobFolder.KEYWORK), KeyworkFile.write(view.keywork()));
             Files.writeString(folder.resolve(JobFolder.READ_ME), readMe(view));
-            json(folder.resolve(JobFolder.JOB), view.job());
+            json(folder.resolve(JobFolder.JOB), view.job().withoutOriginals());
             if (view.owner().isPresent()) {
                 json(folder.resolve(JobFolder.OWNER), view.owner().get());
             }

@@ -1,5 +1,6 @@
 package hornwright.desk.use;
 
+import hornwright.bench.archive.Fitting;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Origin;
 import hornwright.bench.archive.Resolution;
@@ -10,6 +11,7 @@ import hornwright.bench.archive.YearRow;
 import hornwright.bench.archive.YearTable;
 import hornwright.bench.job.ConflictResolved;
 import hornwright.bench.job.Edit;
+import hornwright.bench.job.FittingAdded;
 import hornwright.bench.job.ObservationsMade;
 import hornwright.bench.job.SearchLogged;
 import hornwright.bench.job.StatementAdded;
@@ -52,6 +54,14 @@ public record GrowArchive(Shop shop) {
                 StreamName.ARCHIVE,
                 form,
                 statements.stream().map(said -> new StatementAdded(maker, said)).toArray(Edit[]::new));
+    }
+
+    /** What fits where, or does not. */
+    public Saved fit(Form form, String maker, Fitting fitting) {
+        Faults faults = new Faults();
+        oneKind(fitting.evidence().origin(), faults);
+        faults.refuseIfAny();
+        return shop.save(StreamName.ARCHIVE, form, new FittingAdded(maker, fitting));
     }
 
     /** One reason that sets several items aside. */
@@ -104,10 +114,13 @@ public record GrowArchive(Shop shop) {
     /** The kind belongs to the origin: a copy cannot be of another kind than what it copies. */
     private void oneKind(Origin origin, Faults faults) {
         boolean other = shop.archive().state().byMaker().values().stream()
-                .flatMap(archive -> Stream.concat(
-                        archive.observations().stream().map(Observation::origin),
-                        archive.statements().stream()
-                                .map(said -> said.evidence().origin())))
+                .flatMap(archive -> Stream.of(
+                                archive.observations().stream().map(Observation::origin),
+                                archive.statements().stream()
+                                        .map(said -> said.evidence().origin()),
+                                archive.fittings().stream()
+                                        .map(said -> said.evidence().origin()))
+                        .flatMap(all -> all))
                 .anyMatch(known -> known.id().equals(origin.id()) && known.kind() != origin.kind());
         if (other) {
             faults.add(

@@ -28,7 +28,7 @@ final class JobTables {
         return tables;
     }
 
-    private static Table readings(Job job) {
+    static Table readings(Job job) {
         Table table = Table.of(
                 "what", "of", "point", "value", "unit", "u", "in words", "with", "typed", "when", "stage", "counts");
         job.readings().current().forEach(reading -> row(table, reading, "yes"));
@@ -53,7 +53,7 @@ final class JobTables {
                 counts);
     }
 
-    private static Table findings(Job job) {
+    static Table findings(Job job) {
         Table table = Table.of(
                 "place", "material", "thickness_mm", "colour", "condition", "originality", "number", "also", "missing");
         for (Finding f : job.findings().places()) {

@@ -2,6 +2,7 @@ package hornwright.desk.use;
 
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.JobEdit;
+import hornwright.bench.job.OriginalKept;
 import hornwright.bench.job.PhotoMarked;
 import hornwright.bench.job.PhotoTaken;
 import hornwright.bench.job.PhotoWithdrawn;
@@ -25,8 +26,17 @@ public record PutPhoto(Shop shop) {
     public record Shows(
             Moment moment, @Nullable String shot, @Nullable String place) {}
 
-    /** All of them are developed before any is kept; one edit a photograph, all or none. */
+    /** Nothing of what the camera wrote is kept. */
     public Saved put(String jobId, Form form, List<byte[]> uploads, Shows shows) {
+        return put(jobId, form, uploads, shows, false);
+    }
+
+    /**
+     * All of them are developed before any is kept; one edit a photograph, all or none.
+     *
+     * @param originals whether the camera's own files are kept beside the pictures, shown to nobody
+     */
+    public Saved put(String jobId, Form form, List<byte[]> uploads, Shows shows, boolean originals) {
         Faults faults = new Faults();
         check(Keyworks.of(shop.jobNow(jobId)), shows, faults);
         if (uploads.isEmpty()) {
@@ -34,11 +44,17 @@ public record PutPhoto(Shop shop) {
         }
         List<CleanPicture> pictures = developed(uploads, faults);
         faults.refuseIfAny();
-        JobEdit[] edits = new JobEdit[pictures.size()];
-        for (int i = 0; i < edits.length; i++) {
-            edits[i] = kept(FreshId.of("f", form.part(i)), pictures.get(i), shows);
+        List<JobEdit> edits = new ArrayList<>();
+        for (int i = 0; i < pictures.size(); i++) {
+            PhotoTaken taken = kept(FreshId.of("f", form.part(i)), pictures.get(i), shows);
+            edits.add(taken);
+            if (originals) {
+                String raw =
+                        new KeepFile(shop).keep(uploads.get(i), Originals.MEDIA).sha256();
+                edits.add(new OriginalKept(taken.id(), raw));
+            }
         }
-        return shop.saveJob(jobId, form, edits);
+        return shop.saveJob(jobId, form, edits.toArray(JobEdit[]::new));
     }
 
     private PhotoTaken kept(String id, CleanPicture picture, Shows shows) {

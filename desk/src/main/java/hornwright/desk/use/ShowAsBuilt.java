@@ -78,7 +78,7 @@ public final class ShowAsBuilt {
                 shown,
                 archive.nextLooks(voice, serial, firsts),
                 (int) serials(archive, voice).count(),
-                archive.years().at(serial));
+                archive.allYears().at(serial));
     }
 
     private static SerialRange shown(Archive archive, Voice voice, long serial) {

@@ -99,6 +99,7 @@ final class ArchivePages {
                         rows.asides(),
                         rows.said(),
                         rows.searches(),
+                        rows.told(),
                         new YearRows(archive.years()).years(Objects.requireNonNullElse(context.queryParam("of"), "")),
                         new WitnessPage.Facts(
                                 Desk.field(context, "serial"),

@@ -64,8 +64,13 @@ final class PhotoPages {
                 Choices.of(Moment.class, Desk.field(context, "moment"), Moment.BEFORE),
                 orNull(Desk.field(context, "shot")),
                 orNull(Desk.field(context, "place")));
-        Saved.Kept kept = kept(() ->
-                new PutPhoto(desk.shop()).put(bench.id(), Desk.form(context), Uploads.of(context, "photos"), shows));
+        Saved.Kept kept = kept(() -> new PutPhoto(desk.shop())
+                .put(
+                        bench.id(),
+                        Desk.form(context),
+                        Uploads.of(context, "photos"),
+                        shows,
+                        context.formParam("originals") != null));
         String look = shows.shot() != null
                 ? "&look=shot." + shows.shot()
                 : shows.place() != null ? "&look=place." + shows.place() : "";

@@ -1,14 +1,24 @@
 package hornwright.desk.web;
 
+import hornwright.bench.archive.SerialRange;
+import hornwright.desk.bag.Bag;
+import hornwright.desk.bag.BagReader;
 import hornwright.desk.bag.UnreadableBag;
 import hornwright.desk.use.ReceiveArchive;
+import hornwright.desk.use.ReceiveSurvey;
 import hornwright.desk.use.ShareArchive;
+import hornwright.desk.use.ShareSurvey;
+import hornwright.desk.use.SharedPart;
+import hornwright.desk.use.Shelf;
 import hornwright.desk.web.view.SharePage;
+import hornwright.desk.web.view.ShareRows;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** What leaves the shop for another one, and what comes in. */
 final class SharePages {
@@ -28,10 +38,15 @@ final class SharePages {
                         "",
                         List.of()));
         routes.get("/archive/share.zip", this::pack);
+        routes.get("/archive/survey.zip", this::packSurvey);
         routes.post("/archive/receive", this::receive);
     }
 
     private void show(Context context, String said, long undo, String fault, List<String> conflicts) {
+        show(context, said, undo, fault, conflicts, "");
+    }
+
+    private void show(Context context, String said, long undo, String fault, List<String> conflicts, String came) {
         ShareArchive verb = new ShareArchive(desk.shop());
         desk.answer(
                 context,
@@ -45,27 +60,59 @@ final class SharePages {
                         fault,
                         conflicts,
                         verb.contents().stream().map(SharePages::part).toList(),
+                        ShareRows.cut(desk.shop().archive().state().byMaker().values()),
+                        ShareRows.horns(new Shelf(desk.shop()).all()),
+                        came,
                         verb.contentHash().substring(0, 12)));
     }
 
     private static SharePage.Part part(ShareArchive.Contents of) {
         return new SharePage.Part(
                 of.maker(),
-                "%d horns, %d looks, %d statements, %d photographs"
-                        .formatted(of.horns(), of.looks(), of.statements(), of.photos()),
+                "%d horns, %d looks, %d statements, %d claims on what fits, %d searches, asides and years, %d photographs"
+                        .formatted(of.horns(), of.looks(), of.statements(), of.fittings(), of.other(), of.photos()),
                 "/archive/share.zip?maker=" + URLEncoder.encode(of.maker(), StandardCharsets.UTF_8));
     }
 
     private void pack(Context context) {
         ShareArchive verb = new ShareArchive(desk.shop());
-        String maker = context.queryParam("maker");
-        if (verb.contents().stream()
-                .noneMatch(one -> maker == null || one.maker().equals(maker))) {
-            throw Refusal.notFound("Nothing is known of such horns yet, so there is nothing to pack.");
+        SharedPart part = new SharedPart(
+                asked(context, "maker"), asked(context, "place"), serials(context), asked(context, "origin"));
+        if (verb.contents(part).isEmpty()) {
+            throw Refusal.notFound("Nothing is known of that, so there is nothing to pack.");
         }
+        zip(context, "evidence", verb.pack(part, context.queryParam("originals") != null));
+    }
+
+    private void packSurvey(Context context) {
+        String horn = Objects.requireNonNullElse(asked(context, "horn"), "");
+        String id = desk.bench(horn).id();
+        zip(context, "survey", new ShareSurvey(desk.shop()).pack(id, context.queryParam("originals") != null));
+    }
+
+    private static void zip(Context context, String name, byte[] bytes) {
         context.contentType("application/zip")
-                .header("Content-Disposition", "attachment; filename=\"evidence.zip\"")
-                .result(verb.pack(maker));
+                .header("Content-Disposition", "attachment; filename=\"" + name + ".zip\"")
+                .result(bytes);
+    }
+
+    private static @Nullable String asked(Context context, String name) {
+        String typed = context.queryParam(name);
+        return typed == null || typed.isBlank() ? null : typed.strip();
+    }
+
+    private static @Nullable SerialRange serials(Context context) {
+        String from = asked(context, "from");
+        String to = asked(context, "to");
+        if (from == null && to == null) {
+            return null;
+        }
+        String low = from == null ? "0" : from;
+        String high = to == null ? "999999999" : to;
+        if (!low.matches("\\d{1,9}") || !high.matches("\\d{1,9}") || Long.parseLong(low) > Long.parseLong(high)) {
+            throw new Refusal(422, "Serials are digits, the lower first, like 38000 and 45000.");
+        }
+        return new SerialRange(Long.parseLong(low), Long.parseLong(high));
     }
 
     private void receive(Context context) {
@@ -76,8 +123,12 @@ final class SharePages {
             return;
         }
         try {
-            ReceiveArchive.Outcome outcome =
-                    new ReceiveArchive(desk.shop()).receive(Desk.form(context), files.getFirst(), false);
+            Bag bag = BagReader.read(files.getFirst());
+            if (ReceiveSurvey.isSurvey(bag)) {
+                receiveSurvey(context, bag);
+                return;
+            }
+            ReceiveArchive.Outcome outcome = new ReceiveArchive(desk.shop()).receive(Desk.form(context), bag, false);
             long seq = outcome.saved().map(Desk::kept).map(kept -> kept.seq()).orElse(0L);
             show(context, words(outcome), seq, "", outcome.conflicts());
         } catch (UnreadableBag bag) {
@@ -89,6 +140,25 @@ final class SharePages {
                     String.join(" ", bag.reasons().stream().limit(20).toList()),
                     List.of());
         }
+    }
+
+    private void receiveSurvey(Context context, Bag bag) {
+        ReceiveSurvey.Outcome outcome = new ReceiveSurvey(desk.shop()).receive(Desk.form(context), bag, false);
+        String said = outcome.job().isEmpty()
+                ? ""
+                : outcome.known()
+                        ? "Nothing new from %s: the survey of %s is here already."
+                                .formatted(outcome.from(), outcome.title())
+                        : "From %s: the survey of %s, now a horn of this shelf."
+                                .formatted(outcome.from(), outcome.title());
+        List<String> conflicts = outcome.conflict().isEmpty() ? List.of() : List.of(outcome.conflict());
+        show(
+                context,
+                said,
+                0,
+                "",
+                conflicts,
+                outcome.job().map(id -> "/horn/" + id).orElse(""));
     }
 
     private static String words(ReceiveArchive.Outcome outcome) {

@@ -5,19 +5,26 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hornwright.bench.archive.Archive;
 import hornwright.bench.archive.Bearing;
+import hornwright.bench.archive.Edtf;
 import hornwright.bench.archive.Evidence;
+import hornwright.bench.archive.FitKind;
+import hornwright.bench.archive.Fitting;
 import hornwright.bench.archive.Hand;
 import hornwright.bench.archive.Integrity;
+import hornwright.bench.archive.Interchange;
 import hornwright.bench.archive.Interest;
 import hornwright.bench.archive.Kind;
 import hornwright.bench.archive.Means;
 import hornwright.bench.archive.Method;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.Origin;
+import hornwright.bench.archive.Resolution;
+import hornwright.bench.archive.SearchLog;
 import hornwright.bench.archive.SerialRange;
 import hornwright.bench.archive.Stance;
 import hornwright.bench.archive.Statement;
 import hornwright.bench.archive.Witness;
+import hornwright.bench.archive.YearRow;
 import hornwright.bench.horn.Voice;
 import hornwright.bench.job.StreamName;
 import hornwright.desk.bag.Bag;
@@ -48,6 +55,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What leaves a shop, what comes in, and that shops who tell each other everything end up knowing the same. */
 final class ShareArchiveTest {
     private static final String MAKER = "Tarrant & Loe";
+    private static final Edtf WHEN = Edtf.parse("2026-11");
     private static final List<String> MATERIALS = List.of("cork", "felt", "rubber");
 
     @TempDir
@@ -75,7 +83,7 @@ final class ShareArchiveTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void shops_that_tell_each_other_everything_end_with_the_same_content(long seed) {
         Random random = new Random(seed);
-        for (int i = 0; i < 30; i++) {
+        for (int i = 0; i < 36; i++) {
             Shop one = shops.get(random.nextInt(3));
             if (random.nextInt(3) == 0) {
                 receive(shops.get(random.nextInt(3)), one);
@@ -92,11 +100,86 @@ final class ShareArchiveTest {
                 shops.stream().map(shop -> new ShareArchive(shop).contentHash()).toList();
         assertThat(hashes).containsOnly(hashes.getFirst());
         assertThat(archive(shops.get(0)).witnesses()).hasSizeGreaterThan(3);
+        assertThat(archive(shops.get(0)).heard())
+                .as("searches, asides and years travel too")
+                .isNotEmpty();
+        assertThat(archive(shops.get(0)).fittings()).isNotEmpty();
         long before = shops.get(0).archive().seq();
         ReceiveArchive.Outcome again = receive(shops.get(0), shops.get(1));
         assertThat(again.fresh() + again.changed()).isZero();
         assertThat(again.conflicts()).isEmpty();
         assertThat(shops.get(0).archive().seq()).isEqualTo(before);
+    }
+
+    @Test
+    void searches_asides_years_and_what_fits_travel_under_the_name_of_their_shop_and_overrule_nothing() {
+        Shop from = shops.get(0);
+        Shop to = shops.get(1);
+        for (Shop shop : List.of(from, to)) {
+            GrowArchive grow = new GrowArchive(shop);
+            boolean first = shop == from;
+            grow.year(form(shop), MAKER, new YearRow(40_000, Edtf.parse(first ? "1930" : "1931"), "day book"));
+            grow.year(form(shop), MAKER, new YearRow(first ? 41_000 : 42_000, Edtf.parse("1935"), "day book"));
+        }
+        witness(from, "w-1", "first model");
+        look(from, "1", "w-1", new Random(1));
+        GrowArchive grow = new GrowArchive(from);
+        grow.search(form(from), MAKER, "foot.d", new SearchLog("drawer of sheets", WHEN, "cork"));
+        grow.resolve(form(from), MAKER, new Resolution("e-1", "a later felt", "the bench", WHEN));
+        grow.fit(form(from), MAKER, fitting("f-1", "screw, demo"));
+        Archive before = archive(to);
+        assertThat(receive(to, from).conflicts()).isEmpty();
+        Archive after = archive(to);
+        assertThat(after.search("foot.d")).isEqualTo(archive(from).search("foot.d"));
+        assertThat(after.resolutions()).as("an aside is shown, not followed").isEmpty();
+        assertThat(after.heard()).singleElement().satisfies(heard -> {
+            assertThat(heard.from()).isEqualTo(new ShareArchive(from).sender());
+            assertThat(heard.resolutions()).extracting(Resolution::evidence).containsExactly(heard.from() + ":e-1");
+        });
+        assertThat(after.years()).isEqualTo(before.years());
+        assertThat(after.allYears().rows()).extracting(YearRow::serial).containsExactly(40_000L, 41_000L, 42_000L);
+        assertThat(new Interchange(after).at(Voice.ALTO, "resonator.d", 41_000L))
+                .singleElement()
+                .satisfies(fits -> assertThat(fits.about().part()).isEqualTo("screw, demo"));
+        receive(from, to);
+        assertThat(new ShareArchive(from).contentHash()).isEqualTo(new ShareArchive(to).contentHash());
+    }
+
+    @Test
+    void a_part_by_place_by_serials_or_by_paper_holds_that_part_and_nothing_else() {
+        Shop from = shops.get(0);
+        witness(from, "w-1", "first model");
+        look(from, "1", "w-1", new Random(1));
+        state(from, "b-1", new Means.Published(true), "Handbook");
+        state(from, "b-2", new Means.Published(true), "Almanac");
+        new GrowArchive(from).search(form(from), MAKER, "foot.d", new SearchLog("drawer", WHEN, "cork"));
+        assertThat(part(from, new SharedPart(null, "foot.d", null, null))).isEqualTo("1 1 2 1");
+        assertThat(part(from, new SharedPart(null, "foot.e", null, null))).isEqualTo("nothing");
+        assertThat(part(from, new SharedPart(null, null, new SerialRange(41_000, 41_500), null)))
+                .isEqualTo("1 1 2 1");
+        assertThat(part(from, new SharedPart(null, null, new SerialRange(41_500, 41_900), null)))
+                .isEqualTo("0 0 2 1");
+        assertThat(part(from, new SharedPart(null, null, null, "Handbook"))).isEqualTo("0 0 1 0");
+        ReceiveArchive.Outcome part = new ReceiveArchive(shops.get(1))
+                .receive(
+                        form(shops.get(1)),
+                        new ShareArchive(from).pack(new SharedPart(null, null, null, "Handbook"), false),
+                        false);
+        assertThat(part.fresh()).isEqualTo(1);
+        assertThat(receive(shops.get(1), from).conflicts()).isEmpty();
+        assertThat(new ShareArchive(shops.get(1)).contentHash()).isEqualTo(new ShareArchive(from).contentHash());
+    }
+
+    private static String part(Shop shop, SharedPart part) {
+        return new ShareArchive(shop)
+                .contents(part).stream()
+                        .map(of -> "%d %d %d %d".formatted(of.horns(), of.looks(), of.statements(), of.other()))
+                        .findFirst()
+                        .orElse("nothing");
+    }
+
+    private static Form form(Shop shop) {
+        return Form.once(shop.archive().seq(), OpenShop.PROGRAM);
     }
 
     @Test
@@ -263,8 +346,21 @@ final class ShareArchiveTest {
         List<Witness> known = archive(shop).witnesses();
         List<Witness> own =
                 known.stream().filter(one -> !SenderNames.isForeign(one.id())).toList();
-        int what = random.nextInt(4);
-        if (what == 1 && !known.isEmpty()) {
+        int what = random.nextInt(10);
+        Form form = Form.once(shop.archive().seq(), OpenShop.PROGRAM);
+        GrowArchive grow = new GrowArchive(shop);
+        if (what == 4) {
+            grow.search(form, MAKER, "foot." + random.nextInt(3), new SearchLog("drawer", WHEN, "cork " + id));
+        } else if (what == 5 && !archive(shop).observations().isEmpty()) {
+            List<Observation> looks = archive(shop).observations();
+            String of = looks.get(random.nextInt(looks.size())).id();
+            grow.resolve(form, MAKER, new Resolution(of, "a later felt, " + id, "the bench", WHEN));
+        } else if (what == 6) {
+            int later = random.nextInt(30);
+            grow.year(form, MAKER, new YearRow(40_000 + 10L * later, Edtf.parse("" + (1920 + later)), "leaf " + id));
+        } else if (what == 7) {
+            grow.fit(form, MAKER, fitting("f-" + id, "thread " + random.nextInt(3)));
+        } else if (what == 1 && !known.isEmpty()) {
             look(shop, id, known.get(random.nextInt(known.size())).id(), random);
         } else if (what == 2 && !own.isEmpty()) {
             witness(shop, own.get(random.nextInt(own.size())).id(), "model " + random.nextInt());
@@ -274,6 +370,11 @@ final class ShareArchiveTest {
             witness(shop, "w-" + id, "first model");
             look(shop, id, "w-" + id, random);
         }
+    }
+
+    private static Fitting fitting(String id, String part) {
+        Statement like = statement(id, new Means.Told(true), "the foreman");
+        return new Fitting(FitKind.RESONATOR_SCREW, Voice.ALTO, List.of("resonator.d"), part, 2.2, like.evidence());
     }
 
     private static void witness(Shop shop, String id, String model) {
@@ -312,26 +413,27 @@ final class ShareArchiveTest {
 
     private static void state(Shop shop, String id, Means means, String origin) {
         new GrowArchive(shop)
-                .state(
-                        Form.once(shop.archive().seq(), OpenShop.PROGRAM),
-                        MAKER,
-                        new Statement(
-                                Voice.ALTO,
-                                "foot.d",
-                                "cork",
-                                new Evidence(
-                                        id,
-                                        means,
-                                        Hand.SECOND,
-                                        Bearing.DIRECT,
-                                        Stance.SUPPORTS,
-                                        new Origin(origin, means.kind()),
-                                        Interest.NEUTRAL,
-                                        Integrity.UNKNOWN,
-                                        new SerialRange(40_000, 42_000),
-                                        "page 4",
-                                        null,
-                                        null)));
+                .state(Form.once(shop.archive().seq(), OpenShop.PROGRAM), MAKER, statement(id, means, origin));
+    }
+
+    private static Statement statement(String id, Means means, String origin) {
+        return new Statement(
+                Voice.ALTO,
+                "foot.d",
+                "cork",
+                new Evidence(
+                        id,
+                        means,
+                        Hand.SECOND,
+                        Bearing.DIRECT,
+                        Stance.SUPPORTS,
+                        new Origin(origin, means.kind()),
+                        Interest.NEUTRAL,
+                        Integrity.UNKNOWN,
+                        new SerialRange(40_000, 42_000),
+                        "page 4",
+                        null,
+                        null));
     }
 
     private static Archive archive(Shop shop) {

@@ -16,6 +16,7 @@ public record ArchivePage(
         List<Aside> asides,
         List<Said> said,
         List<Searched> searches,
+        List<Told> told,
         Years years,
         WitnessPage.Facts fresh,
         Form form,
@@ -29,6 +30,7 @@ public record ArchivePage(
         asides = List.copyOf(asides);
         said = List.copyOf(said);
         searches = List.copyOf(searches);
+        told = List.copyOf(told);
         faults = List.copyOf(faults);
     }
 
@@ -52,6 +54,13 @@ public record ArchivePage(
 
     /** A paper, a person or a book: what it says of which serials. */
     public record Said(String kind, String words, String serials, String origin, String cited, boolean copy) {}
+
+    /**
+     * What another shop did with the same archive.
+     *
+     * @param evidence an item it set aside and this shop did not; empty for anything else
+     */
+    public record Told(String who, String words, String evidence, String reason) {}
 
     public record Searched(String where, String terms, String when, String places) {}
 

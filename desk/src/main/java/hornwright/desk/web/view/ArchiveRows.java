@@ -77,6 +77,10 @@ public final class ArchiveRows {
                 .toList();
     }
 
+    public List<ArchivePage.Told> told() {
+        return new HeardRows(archive, this::words).all();
+    }
+
     private String words(String evidence) {
         return archive.observations().stream()
                 .filter(look -> look.id().equals(evidence))

@@ -48,7 +48,7 @@ public final class EvidenceRows {
                 archive.items(sheet.voice(), place.id(), sheet.serial()).stream()
                         .map(this::item)
                         .toList(),
-                search(archive.searches().get(place.id())));
+                search(archive.search(place.id())));
     }
 
     private List<EvidencePage.Fact> facts() {
