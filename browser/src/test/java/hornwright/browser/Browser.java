@@ -65,7 +65,7 @@ final class Browser implements AutoCloseable {
                 .setColorScheme(theme)
                 .setReducedMotion(ReducedMotion.REDUCE)
                 .setJavaScriptEnabled(scripts));
-        context.setDefaultTimeout(10_000);
+        context.setDefaultTimeout(30_000);
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
             if (List.of("error", "warning").contains(message.type())
