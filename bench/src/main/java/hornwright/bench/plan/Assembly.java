@@ -1,6 +1,9 @@
 package hornwright.bench.plan;
 
 import hornwright.bench.horn.ById;
+import hornwright.bench.horn.Owner;
+import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.plan.heights.HeightAnswer;
 import hornwright.bench.plan.heights.StackSteps;
 import hornwright.bench.plan.measured.Measurements;
@@ -108,8 +111,16 @@ final class Assembly {
                 treatment.material(),
                 numbers.getOrDefault(treatment.place(), Map.of()),
                 pad == null ? List.of() : pad.choices(),
+                padClass(treatment),
                 provisional(pad),
                 pad == null ? List.of() : pad.advice());
+    }
+
+    private @Nullable ClassOfPad padClass(PlaceTreatment treatment) {
+        Place place = inputs.keywork().places().get(treatment.place());
+        return place.kind() == PlaceKind.PAD && place.belongsTo() instanceof Owner.OfCup cup
+                ? ClassOfPad.of(inputs.decisions(), cup.id())
+                : null;
     }
 
     private static @Nullable String provisional(@Nullable PadAnswer pad) {
@@ -117,8 +128,9 @@ final class Assembly {
     }
 
     private List<OrderLine> goods(List<CutLine> cuts) {
-        List<OrderLine> goods =
-                new ArrayList<>(new PadOrders(inputs.keywork(), treated, inputs.stock(), inputs.rules()).lines(pads));
+        List<OrderLine> goods = new ArrayList<>(
+                new PadOrders(inputs.keywork(), treated, inputs.decisions(), inputs.stock(), inputs.rules())
+                        .lines(pads));
         goods.addAll(CutList.sheetsToOrder(cuts));
         goods.addAll(SpringOrders.lines(inputs.keywork(), treated, numbers, inputs.stock()));
         return goods;

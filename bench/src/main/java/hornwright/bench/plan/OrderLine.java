@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param thicknessMm null when it is not settled
  * @param thicknessWords how the thickness is ordered: "4.3", "4.1 to 4.5", or as a class
  * @param centre of a pad: "resonator 19 mm, brass"; empty otherwise
+ * @param padClass of a pad: "soft" when somebody chose its class; empty otherwise
  * @param need for this horn, without spares
  * @param spares beyond need
  * @param onShelf of exactly this sort
@@ -24,6 +25,7 @@ public record OrderLine(
         @Nullable Double thicknessMm,
         String thicknessWords,
         String centre,
+        String padClass,
         int need,
         int spares,
         int onShelf,

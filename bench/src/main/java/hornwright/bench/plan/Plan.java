@@ -94,6 +94,7 @@ public record Plan(
                 place.material(),
                 numbers,
                 place.choices(),
+                place.padClass(),
                 place.provisional(),
                 advice);
     }

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param why the treatment is proposed, one line
  * @param material what goes there; what is there when it is kept; null when that is not known
  * @param choices for a pad: the stocked thicknesses and what each leaves to float
+ * @param padClass of a pad: how readily it gives; null for anything else
  * @param provisional why its numbers may still change before anything is cut or ordered; null when they stand
  * @param advice what to do, least intrusive first
  */
@@ -28,6 +29,7 @@ public record PlannedPlace(
         @Nullable String material,
         Map<NumberName, PlannedNumber> numbers,
         List<PadChoice> choices,
+        @Nullable ClassOfPad padClass,
         @Nullable String provisional,
         List<Advice> advice)
         implements Identified {

@@ -19,6 +19,7 @@ public sealed interface Decision {
                 treat.treatment().word() + (treat.material() == null ? "" : " with " + treat.material());
             case Height height -> height.frontMm() + " mm at the front";
             case PadThickness thickness -> thickness.thicknessMm() + " mm";
+            case PadSoftness pads -> pads.padClass().word() + (pads.cup() == null ? " pads" : " pad");
             case HandedOver handed ->
                 "from edit %d, to be looked at again on %s".formatted(handed.edit(), handed.recheck());
             case Contact contact -> contact.words();
@@ -32,6 +33,7 @@ public sealed interface Decision {
             case Treat treat -> "treat." + treat.place();
             case Height height -> "height." + height.cup();
             case PadThickness thickness -> "pad-thickness." + thickness.cup();
+            case PadSoftness pads -> pads.cup() == null ? "pad-class" : "pad-class." + pads.cup();
             case HandedOver handed -> "hand-over";
             case Contact contact -> "contact." + contact.link();
         };
@@ -70,6 +72,13 @@ public sealed interface Decision {
 
     /** Which stocked pad thickness a cup shall get. */
     record PadThickness(String cup, double thicknessMm, String why) implements Decision {}
+
+    /**
+     * Which class of pad a cup shall get.
+     *
+     * @param cup null: every cup of the horn that has no choice of its own
+     */
+    record PadSoftness(@Nullable String cup, PadClass padClass, String why) implements Decision {}
 
     /**
      * The horn went back. It settles nothing of the plan; it says which edit the owner's paper was made from, so that the

@@ -2,6 +2,7 @@ package hornwright.desk.jobfile;
 
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.Subject;
 import hornwright.bench.survey.Treatment;
 import hornwright.desk.json.Bound;
@@ -9,7 +10,7 @@ import hornwright.desk.json.Fields;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
-/** What a person settled: a use, a treatment, a height, a pad thickness or what is done at a contact. */
+/** What a person settled: a use, a treatment, a height, a pad thickness, a class of pads or what is done at a contact. */
 final class DecisionJson {
     private DecisionJson() {}
 
@@ -23,12 +24,17 @@ final class DecisionJson {
 
     private static Decision decision(Fields f, Known known) {
         String why = f.text("why", "the owner wants it so");
-        return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm", "change_mm")) {
+        return switch (f.oneOf("use", "treatment", "front_mm", "thickness_mm", "change_mm", "padClass")) {
             case "treatment" -> treat(f, known, why);
             case "front_mm" -> new Decision.Height(cup(f, known), f.number("front_mm", Bound.POSITIVE, "8.0"), why);
             case "thickness_mm" ->
                 new Decision.PadThickness(cup(f, known), f.number("thickness_mm", Bound.POSITIVE, "4.3"), why);
             case "change_mm" -> new Decision.Contact(link(f, known), f.number("change_mm", Bound.ANY, "-0.08"), why);
+            case "padClass" ->
+                new Decision.PadSoftness(
+                        f.has("cup") ? cup(f, known) : null,
+                        f.choice("padClass", Spoken.of(PadClass.values(), PadClass::word)),
+                        why);
             default -> new Decision.Use(f.choice("use", Spoken.of(AgreedUse.values(), AgreedUse::word)), why);
         };
     }

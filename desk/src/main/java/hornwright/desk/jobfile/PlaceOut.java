@@ -3,6 +3,7 @@ package hornwright.desk.jobfile;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.Built;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.Found;
 import hornwright.bench.plan.PadChoice;
 import hornwright.bench.plan.PlannedPlace;
@@ -29,10 +30,20 @@ final class PlaceOut {
                 .put("treatment", planned.treatment().word())
                 .put("why", planned.why())
                 .put("material", planned.material())
+                .put("padClass", padClass(planned.padClass()))
                 .put("provisional", planned.provisional())
                 .put("numbers", named)
                 .put("choices", planned.choices().stream().map(this::choice).toList())
                 .put("advice", planned.advice().stream().map(PlaceOut::advice).toList());
+    }
+
+    private static @Nullable Out padClass(@Nullable ClassOfPad pad) {
+        return pad == null
+                ? null
+                : Out.object()
+                        .put("class", pad.is().word())
+                        .put("why", pad.why())
+                        .put("settled", pad.settled());
     }
 
     private static Out built(Built built) {

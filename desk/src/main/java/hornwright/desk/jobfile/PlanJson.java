@@ -110,6 +110,7 @@ public final class PlanJson {
                 .put("thickness_mm", line.thicknessMm())
                 .put("thickness", line.thicknessWords())
                 .put("centre", line.centre())
+                .put("padClass", line.padClass().isEmpty() ? null : line.padClass())
                 .put("need", line.need())
                 .put("spares", line.spares())
                 .put("onShelf", line.onShelf())

@@ -33,7 +33,8 @@ public final class PlanLists {
                 "on_shelf",
                 "to_order",
                 "provisional",
-                "places");
+                "places",
+                "pad_class");
         for (OrderLine line : plan.orders()) {
             csv.row(
                     line.kind().word(),
@@ -47,7 +48,8 @@ public final class PlanLists {
                     line.onShelf(),
                     line.toOrder(),
                     line.provisional() ? "yes" : "no",
-                    String.join(" ", line.places()));
+                    String.join(" ", line.places()),
+                    line.padClass());
         }
         return csv.toString();
     }

@@ -96,6 +96,7 @@ final class EditMapper {
         @JsonSubTypes.Type(value = Decision.Treat.class, name = "treatment"),
         @JsonSubTypes.Type(value = Decision.Height.class, name = "height"),
         @JsonSubTypes.Type(value = Decision.PadThickness.class, name = "pad thickness"),
+        @JsonSubTypes.Type(value = Decision.PadSoftness.class, name = "pad class"),
         @JsonSubTypes.Type(value = Decision.HandedOver.class, name = "hand-over"),
         @JsonSubTypes.Type(value = Decision.Contact.class, name = "contact")
     })

@@ -25,7 +25,10 @@ import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.plan.settled.SettledChapter;
 import hornwright.bench.plan.settled.SettledQuestion;
 import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.Reading;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +73,17 @@ public final class LaterChapters {
                 .filter(ask -> ask.cup().id().equals(cup))
                 .findFirst()
                 .flatMap(ask -> seat(job, ask));
+    }
+
+    /** The same were all pads of one class, but for those with a class of their own. */
+    public List<SeatAnswer> seatsIfAll(Job job, PadClass padClass) {
+        PlanInputs inputs = plans.inputs(job);
+        List<Decision> decisions = new ArrayList<>(inputs.decisions());
+        decisions.add(new Decision.PadSoftness(null, padClass, "supposed"));
+        String name = "seat if %s %s ".formatted(padClass.word(), job.id());
+        return SeatQuestion.all(inputs.withDecisions(decisions)).stream()
+                .flatMap(ask -> remembered(name + ask.cup().id(), ask, SeatChapter::of).stream())
+                .toList();
     }
 
     private Optional<SeatAnswer> seat(Job job, SeatQuestion ask) {

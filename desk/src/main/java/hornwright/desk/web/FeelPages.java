@@ -1,6 +1,8 @@
 package hornwright.desk.web;
 
 import hornwright.bench.horn.Key;
+import hornwright.bench.plan.seat.SeatAnswer;
+import hornwright.bench.survey.PadClass;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.use.TestMaterial;
 import hornwright.desk.web.view.ClosingRows;
@@ -9,7 +11,9 @@ import hornwright.desk.web.view.LeverRows;
 import hornwright.desk.web.view.OnBench;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** How the action feels: touches, balance, bounce; and one key from the side. */
@@ -23,6 +27,7 @@ final class FeelPages {
     void routes(RoutesConfig routes) {
         routes.get("/horn/{id}/feel", this::feel);
         routes.get("/horn/{id}/closing", this::closing);
+        routes.post("/horn/{id}/closing/pads", this::pads);
         routes.get("/horn/{id}/lever/{key}", this::lever);
         routes.get("/horn/{id}/lever/{key}/sheet.pdf", this::sheet);
         routes.post("/horn/{id}/lever/{key}/counted", this::counted);
@@ -54,9 +59,20 @@ final class FeelPages {
 
     private void closing(Context context) {
         OnBench bench = desk.bench(context);
+        Map<PadClass, List<SeatAnswer>> ifAll = new EnumMap<>(PadClass.class);
+        for (PadClass one : PadClass.values()) {
+            ifAll.put(one, desk.later().seatsIfAll(bench.job(), one));
+        }
         ClosingRows rows = new ClosingRows(
-                bench, desk.later().seats(bench.job()), desk.later().allSeats(bench.job()));
+                bench, desk.later().seats(bench.job()), desk.later().allSeats(bench.job()), ifAll);
         desk.answer(context, "closing", rows.page(desk.frame(context, bench, "Closing", "closing")));
+    }
+
+    /** The class of every pad that has none of its own. */
+    private void pads(Context context) {
+        OnBench bench = desk.bench(context);
+        new PadClassForm(desk).settle(context, bench, null);
+        Back.to(context, bench.address("closing") + "#classes");
     }
 
     private void lever(Context context) {

@@ -35,6 +35,7 @@ final class PlacePages {
         routes.post("/horn/{id}/place/{place}/found", this::found);
         routes.post("/horn/{id}/place/{place}/note", this::note);
         routes.post("/horn/{id}/place/{place}/thickness", this::thickness);
+        routes.post("/horn/{id}/place/{place}/pad-class", this::padClass);
     }
 
     private void panel(Context context) {
@@ -105,6 +106,17 @@ final class PlacePages {
         } else {
             throw new Refusal(422, "Choose one of the thicknesses on the shelf.");
         }
+        shown(context, bench, place);
+    }
+
+    /** The class of this pad alone. */
+    private void padClass(Context context) {
+        OnBench bench = desk.bench(context);
+        Place place = place(context, bench);
+        if (!(place.belongsTo() instanceof Owner.OfCup cup)) {
+            throw new Refusal(422, "Only a pad has a class.");
+        }
+        new PadClassForm(desk).settle(context, bench, cup.id());
         shown(context, bench, place);
     }
 

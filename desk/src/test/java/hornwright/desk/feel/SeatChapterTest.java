@@ -7,16 +7,24 @@ import hornwright.bench.horn.Keywork;
 import hornwright.bench.material.Materials;
 import hornwright.bench.material.PadTest;
 import hornwright.bench.plan.Because;
+import hornwright.bench.plan.Chapter;
+import hornwright.bench.plan.ClassOfPad;
+import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.Planner;
 import hornwright.bench.plan.seat.SeatAnswer;
 import hornwright.bench.plan.seat.SeatAnswer.Closes;
 import hornwright.bench.plan.seat.SeatAnswer.Remedy;
 import hornwright.bench.plan.seat.SeatChapter;
+import hornwright.bench.plan.seat.SeatNumbers;
 import hornwright.bench.plan.seat.SeatQuestion;
 import hornwright.bench.plan.seat.SeatTotal;
 import hornwright.bench.rules.ShopRules;
+import hornwright.bench.stock.StockKind;
+import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.PlayGrade;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -26,6 +34,7 @@ import hornwright.engines.leak.LeakInput;
 import hornwright.engines.leak.Opening;
 import hornwright.engines.leak.RoomAir;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +134,74 @@ class SeatChapterTest {
                 / ShopRules.shipped().value("pad-class.medium.seat_MPa");
         assertThat(pad.seals().value())
                 .isCloseTo(times * of("cup.e", rim("e", 0.1, 4)).seals().value(), within(1e-6));
+    }
+
+    private static SeatAnswer classed(String cup, List<Decision> decisions, Reading... readings) {
+        PlanInputs inputs = PlanInputs.of(ALTO).withReadings(List.of(readings)).withDecisions(decisions);
+        return SeatQuestion.all(inputs).stream()
+                .filter(ask -> ask.cup().id().equals(cup))
+                .map(ask -> SeatChapter.of(ask).orElseThrow())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_pad_is_of_the_class_of_its_horn_unless_it_has_one_of_its_own_and_says_why() {
+        Decision horn = new Decision.PadSoftness(null, PadClass.FIRM, "the owner plays hard");
+        Decision own = new Decision.PadSoftness("cup.e", PadClass.SOFT, "an old thin cup");
+        assertThat(classed("cup.e", List.of()).pad())
+                .isEqualTo(new ClassOfPad(PadClass.MEDIUM, "the usual class; nobody chose another", false));
+        SeatAnswer e = classed("cup.e", List.of(own, horn));
+        assertThat(e.pad().is()).isEqualTo(PadClass.SOFT);
+        assertThat(e.stiffness().value()).isEqualTo(ShopRules.shipped().value("pad-class.soft.seat_MPa"));
+        assertThat(e.becauses().get(e.stiffness().because()).rule()).contains("settled for this pad: an old thin cup");
+        assertThat(classed("cup.f", List.of(own, horn)).pad().why())
+                .isEqualTo("settled for the whole horn: the owner plays hard");
+    }
+
+    @Test
+    void gap_leak_force_and_remedies_go_by_the_class_that_was_settled() {
+        Reading warp = rim("e", 0.2, 4);
+        SeatAnswer firm = classed("cup.e", List.of(new Decision.PadSoftness(null, PadClass.FIRM, "so")), warp);
+        SeatAnswer soft = classed("cup.e", List.of(new Decision.PadSoftness("cup.e", PadClass.SOFT, "so")), warp);
+        SeatAnswer usual = of("cup.e", warp);
+        assertThat(soft.gap().value())
+                .isLessThan(usual.gap().value())
+                .isLessThan(firm.gap().value());
+        assertThat(soft.leak().value()).isLessThan(firm.leak().value());
+        assertThat(firm.seals().value() / soft.seals().value()).isCloseTo(0.35 / 0.12, within(1e-6));
+        assertThat(firm.remedies().getLast().words()).startsWith("A softer pad, medium instead of firm");
+        assertThat(Objects.requireNonNull(firm.remedies().getLast().leakAfter()).value())
+                .isEqualTo(usual.leak().value());
+        assertThat(soft.remedies()).noneMatch(remedy -> remedy.words().contains("softer"));
+    }
+
+    @Test
+    void a_soft_pad_over_a_warped_hole_is_called_a_compromise_even_where_it_closes() {
+        List<Decision> soft = List.of(new Decision.PadSoftness(null, PadClass.SOFT, "so"));
+        SeatAnswer over = classed("cup.e", soft, rim("e", 0.07, 4));
+        assertThat(over.compromiseOverMm()).isEqualTo(0.07);
+        Chapter told = SeatNumbers.whole(List.of(over), Map.of("cup.e", "pad.e"));
+        assertThat(Objects.requireNonNull(told.advice().get("pad.e")).getFirst().words())
+                .contains("compromise")
+                .contains("0.07 mm");
+        assertThat(classed("cup.e", soft, rim("e", 0.03, 4)).compromiseOverMm()).isNull();
+        assertThat(of("cup.e", rim("e", 0.07, 4)).compromiseOverMm()).isNull();
+    }
+
+    @Test
+    void the_plan_and_its_order_name_the_class_and_the_shelf_gives_only_pads_of_it() {
+        Reading inside = Reading.of("r.1", ReadingKind.CUP_INSIDE, "cup.e", Observed.Amount.mm(33));
+        Plan usual = Planner.plan(PlanInputs.of(ALTO).withReadings(List.of(inside)));
+        Plan soft = Planner.plan(PlanInputs.of(ALTO)
+                .withReadings(List.of(inside))
+                .withDecisions(List.of(new Decision.PadSoftness(null, PadClass.SOFT, "so"))));
+        assertThat(Objects.requireNonNull(soft.place("pad.e").padClass()).is()).isEqualTo(PadClass.SOFT);
+        assertThat(soft.place("foot.e").padClass()).isNull();
+        assertThat(usual.orders()).allMatch(line -> line.padClass().isEmpty());
+        assertThat(soft.orders().stream().filter(line -> line.kind() == StockKind.PAD))
+                .isNotEmpty()
+                .allMatch(line -> line.padClass().equals("soft"));
     }
 
     /** The leak engine knows nothing of seats. */

@@ -11,6 +11,7 @@ import hornwright.bench.stock.StockKind;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Originality;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.PinAccess;
 import hornwright.bench.survey.PinChoice;
 import hornwright.bench.survey.PinSort;
@@ -76,6 +77,7 @@ final class PublishedSchemasTest {
         words("stockKind", StockKind.values(), StockKind::word);
         words("group", KeyGroup.values(), KeyGroup::word);
         words("placeKind", PlaceKind.values(), PlaceKind::word);
+        words("padClass", PadClass.values(), PadClass::word);
         words("rounding", Rounding.values(), Rounding::word);
     }
 

@@ -27,6 +27,7 @@ import hornwright.bench.steps.StepsAsked;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
@@ -94,6 +95,7 @@ final class RecheckTest {
     @Test
     void each_kind_of_decision_brings_back_the_step_that_makes_it() {
         onlyFrom("pad.g", new Decision.PadThickness("cup.g", 4.1, "trial"));
+        onlyFrom("pad.g", new Decision.PadSoftness("cup.g", PadClass.SOFT, "trial"));
         onlyFrom("pad.g", new Decision.Treat("pad.g", Treatment.REPLACE_LIKE, null, "owner asked"));
         onlyFrom("cork.foot.g", new Decision.Treat("foot.g", Treatment.REPLACE_LIKE, null, "owner asked"));
         onlyFrom("regulate.d-to-f-sharp", new Decision.Contact("link.d-to-f-sharp", -0.08, "leaf"));

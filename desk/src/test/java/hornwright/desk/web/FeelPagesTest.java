@@ -82,6 +82,32 @@ final class FeelPagesTest {
     }
 
     @Test
+    void the_class_of_pads_is_settled_for_the_horn_or_for_one_pad_and_taken_back() throws IOException {
+        String other = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41300&use=WORKING")
+                .header("Location");
+        assertThat(wire.get(other + "/closing").body()).contains("the usual class; nobody chose another");
+        wire.post(other + "/closing/pads", "seq=1&key=a&padClass=FIRM&why=plays+hard");
+        assertThat(wire.get(other + "/closing").body()).contains("settled for the whole horn: plays hard");
+        wire.post(other + "/place/pad.e/pad-class", "seq=2&key=b&padClass=SOFT&why=thin+cup");
+        assertThat(wire.get(other + "?place=pad.e").body()).contains("settled for this pad: thin cup");
+        wire.post(other + "/place/pad.e/pad-class", "seq=" + seq(other) + "&key=c&back=yes");
+        assertThat(wire.get(other + "?place=pad.e").body()).contains("settled for the whole horn: plays hard");
+        assertThat(wire.post(other + "/closing/pads", "seq=4&key=d&padClass=WOOD")
+                        .status())
+                .isEqualTo(422);
+        assertThat(wire.post(other + "/place/foot.e/pad-class", "seq=4&key=e&padClass=SOFT")
+                        .status())
+                .isEqualTo(422);
+    }
+
+    private static String seq(String of) throws IOException {
+        Matcher seq = Pattern.compile("name=\"seq\" value=\"(\\d+)\"")
+                .matcher(wire.get(of + "?place=pad.e").body());
+        assertThat(seq.find()).isTrue();
+        return seq.group(1);
+    }
+
+    @Test
     void the_pads_are_shown_closing_and_no_sum_passes_the_horn() throws IOException {
         Wire.Answer page = wire.get(horn + "/closing");
         assertThat(page.status()).isEqualTo(200);

@@ -10,7 +10,9 @@ import hornwright.bench.horn.Place;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Which step has to suit a decision or a measurement, and how that is said in one line. */
@@ -23,16 +25,29 @@ final class Demands {
         this.graph = graph;
     }
 
-    /** The step that makes what was decided; what the horn is for and that it went back ask for none. */
-    Optional<String> stepOf(Decision decision) {
+    /** The steps that make what was decided; what the horn is for and that it went back ask for none. */
+    List<String> stepsOf(Decision decision) {
         return switch (decision) {
-            case Decision.Height height -> keywork.cups().find(height.cup()).flatMap(this::setsHeight);
-            case Decision.PadThickness pad -> keywork.cups().find(pad.cup()).flatMap(this::pads);
-            case Decision.Contact contact -> known(Stream.of("regulate." + bare(contact.link())));
-            case Decision.Treat treat -> keywork.places().find(treat.place()).flatMap(this::treats);
-            case Decision.Use use -> Optional.empty();
-            case Decision.HandedOver handed -> Optional.empty();
+            case Decision.Height height -> cup(height.cup(), this::setsHeight);
+            case Decision.PadThickness pad -> cup(pad.cup(), this::pads);
+            case Decision.PadSoftness pads ->
+                pads.cup() == null
+                        ? keywork.cups().stream()
+                                .flatMap(cup -> pads(cup).stream())
+                                .toList()
+                        : cup(pads.cup(), this::pads);
+            case Decision.Contact contact ->
+                known(Stream.of("regulate." + bare(contact.link()))).stream().toList();
+            case Decision.Treat treat ->
+                keywork.places().find(treat.place()).flatMap(this::treats).stream()
+                        .toList();
+            case Decision.Use use -> List.of();
+            case Decision.HandedOver handed -> List.of();
         };
+    }
+
+    private List<String> cup(String id, Function<Cup, Optional<String>> step) {
+        return keywork.cups().find(id).flatMap(step).stream().toList();
     }
 
     /** The pad is chosen by the cup it goes into. */
@@ -44,6 +59,8 @@ final class Demands {
         return switch (decision) {
             case Decision.Height height -> "%s accepted at %s mm".formatted(thing(height), height.frontMm());
             case Decision.PadThickness pad -> "%s settled at %s mm".formatted(thing(pad), pad.thicknessMm());
+            case Decision.PadSoftness pads ->
+                "%s settled as %s".formatted(thing(pads), pads.padClass().word());
             case Decision.Contact contact -> "%s: %s".formatted(thing(contact), words(contact));
             case Decision.Treat treat -> "%s: %s".formatted(thing(treat), treat.inWords());
             case Decision.Use use -> use.inWords();
@@ -71,6 +88,8 @@ final class Demands {
         return switch (decision) {
             case Decision.Height height -> "height of " + cup(height.cup());
             case Decision.PadThickness pad -> "pad thickness of " + cup(pad.cup());
+            case Decision.PadSoftness pads ->
+                pads.cup() == null ? "class of all pads" : "class of the pad of " + cup(pads.cup());
             case Decision.Contact contact -> "contact of " + link(contact.link());
             case Decision.Treat treat ->
                 keywork.places().find(treat.place()).map(Place::display).orElse(treat.place());

@@ -126,7 +126,9 @@ final class OrderEvents {
     }
 
     private void want(Decision decision, Wanted wanted, String why) {
-        demands.stepOf(decision).ifPresent(step -> wish(decision.about(), step, wanted, was -> why));
+        for (String step : demands.stepsOf(decision)) {
+            wish(decision.about() + " " + step, step, wanted, was -> why);
+        }
     }
 
     private void measure(Reading reading) {

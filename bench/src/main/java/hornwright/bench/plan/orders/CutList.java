@@ -116,6 +116,7 @@ public final class CutList {
                 sheet.atLeast(),
                 String.format(Locale.ROOT, "%.1f", sheet.atLeast()),
                 "",
+                "",
                 1,
                 0,
                 0,

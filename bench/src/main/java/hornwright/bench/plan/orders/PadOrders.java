@@ -3,6 +3,7 @@ package hornwright.bench.plan.orders;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.PadCentreKind;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.OrderLine;
 import hornwright.bench.plan.PlannedNumber;
@@ -11,6 +12,8 @@ import hornwright.bench.plan.treatment.PlaceTreatment;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.stock.Stock;
 import hornwright.bench.stock.StockKind;
+import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.PadClass;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -22,16 +25,36 @@ import org.jspecify.annotations.Nullable;
 /** The pads to have, by diameter, thickness and centre; largest first. A cup nobody has measured has no line. */
 public final class PadOrders {
     private record Sort(
-            double diameter, String thickness, @Nullable Double exact, String material, String centre, boolean open) {}
+            double diameter,
+            String thickness,
+            @Nullable Double exact,
+            String material,
+            String centre,
+            String padClass,
+            boolean open) {
+        /** On the shelf a pad of a chosen class is told by its material: "kid leather, soft". */
+        boolean isOf(String shelved) {
+            String plain = padClass.isEmpty() ? shelved : shelved.replaceFirst(",? " + padClass + "$", "");
+            boolean known = padClass.isEmpty() || padClass.equals(PadClass.USUAL.word()) || !plain.equals(shelved);
+            return known && (material.isEmpty() || plain.equals(material));
+        }
+    }
 
     private final Keywork keywork;
     private final Map<String, PlaceTreatment> treatments;
+    private final List<Decision> decisions;
     private final Stock stock;
     private final ShopRules rules;
 
-    public PadOrders(Keywork keywork, Map<String, PlaceTreatment> treatments, Stock stock, ShopRules rules) {
+    public PadOrders(
+            Keywork keywork,
+            Map<String, PlaceTreatment> treatments,
+            List<Decision> decisions,
+            Stock stock,
+            ShopRules rules) {
         this.keywork = keywork;
         this.treatments = treatments;
+        this.decisions = List.copyOf(decisions);
         this.stock = stock;
         this.rules = rules;
     }
@@ -69,7 +92,13 @@ public final class PadOrders {
                 chosen == null ? null : chosen.value(),
                 treatment.material() == null ? "" : treatment.material(),
                 centre(cup),
+                padClass(cup),
                 chosen == null || pad.provisional() != null || treatment.provisional());
+    }
+
+    private String padClass(Cup cup) {
+        ClassOfPad pad = ClassOfPad.of(decisions, cup.id());
+        return pad.settled() ? pad.is().word() : "";
     }
 
     private static String centre(Cup cup) {
@@ -94,6 +123,7 @@ public final class PadOrders {
                 sort.exact(),
                 sort.thickness(),
                 sort.centre(),
+                sort.padClass(),
                 places.size(),
                 0,
                 onShelf(sort),
@@ -103,7 +133,7 @@ public final class PadOrders {
 
     private int onShelf(Sort sort) {
         return stock.of(StockKind.PAD)
-                .filter(pad -> sort.material().isEmpty() || pad.material().equals(sort.material()))
+                .filter(pad -> sort.isOf(pad.material()))
                 .filter(pad -> same(pad.diameterMm(), sort.diameter()))
                 .filter(pad -> sort.exact() != null && same(pad.thicknessMm(), sort.exact()))
                 .mapToInt(pad -> pad.count())
@@ -136,6 +166,7 @@ public final class PadOrders {
                 line.thicknessMm(),
                 line.thicknessWords(),
                 line.centre(),
+                line.padClass(),
                 line.need(),
                 1,
                 line.onShelf(),

@@ -65,6 +65,7 @@ public final class SpringOrders {
                 needle ? null : sort.size(),
                 needle ? "" : String.format(Locale.ROOT, "%.2f", sort.size()),
                 "",
+                "",
                 places.size(),
                 0,
                 there,

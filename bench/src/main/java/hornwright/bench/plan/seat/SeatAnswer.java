@@ -2,7 +2,9 @@ package hornwright.bench.plan.seat;
 
 import hornwright.bench.care.Hazard;
 import hornwright.bench.plan.Becauses;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.survey.PadClass;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +18,10 @@ import org.jspecify.annotations.Nullable;
  * @param seals force on the pad at which the last gap closes, N
  * @param atTouch how much more the finger gives to seal than to shut; null for a key without its own closing touch
  * @param springs how many times over its springs seal it; null for a pad that rests open
+ * @param stiffness of the pad, MPa
+ * @param pad its class, and why it is of that
  * @param rimRead whether the rim was measured, or is only supposed to be as rims are
+ * @param compromiseOverMm the rim gap a soft pad is laid over instead of mending it; null where it is not
  * @param round gap round the rim with each class of pad
  * @param remedies in the order of how little they intrude; empty when the pad closes
  */
@@ -30,7 +35,10 @@ public record SeatAnswer(
         PlannedNumber seals,
         @Nullable PlannedNumber atTouch,
         @Nullable PlannedNumber springs,
+        PlannedNumber stiffness,
+        ClassOfPad pad,
         boolean rimRead,
+        @Nullable Double compromiseOverMm,
         Closes closes,
         List<Round> round,
         List<Remedy> remedies,
@@ -62,7 +70,7 @@ public record SeatAnswer(
      *
      * @param gapsMm at equal steps by the clock, from 12
      */
-    public record Round(String padClass, List<Double> gapsMm) {
+    public record Round(PadClass padClass, List<Double> gapsMm) {
         public Round {
             gapsMm = List.copyOf(gapsMm);
         }

@@ -4,6 +4,7 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Rest;
 import hornwright.bench.horn.Touch;
 import hornwright.bench.plan.Because;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.CupGeometry;
@@ -11,18 +12,16 @@ import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.plan.seat.SeatAnswer.Closes;
 import hornwright.bench.plan.seat.SeatAnswer.Round;
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Closes one pad in the engine, with what is not known of it carried through. */
 public final class SeatChapter {
-    /** The class of pad a plan reckons with. */
-    public static final String USUAL = "medium";
-
-    private static final List<String> CLASSES = List.of("soft", USUAL, "firm");
     private static final String GROUNDS =
             ": the seat engine, on a saddle as deep as the worst rim gap; each figure moved down and up by its doubt, the"
                     + " larger differences added by their squares";
@@ -30,6 +29,7 @@ public final class SeatChapter {
     private final SeatQuestion ask;
     private final Reasons reasons = new Reasons();
     private final List<Because.Input> inputs = new ArrayList<>();
+    private final PlannedNumber pad;
     private final double clock;
     private final boolean rimRead;
 
@@ -45,7 +45,8 @@ public final class SeatChapter {
         inputs.add(Because.Input.of("worst rim gap", rimGap(last, rim)));
         inputs.add(Because.Input.of("pad stands proud by", proud()));
         inputs.add(Because.Input.of("tilt the play allows", tilt()));
-        inputs.add(Because.Input.of("stiffness of the pad", stiffness(USUAL)));
+        this.pad = chosen();
+        inputs.add(Because.Input.of("stiffness of the pad", pad));
         inputs.add(Because.Input.of("force on the pad", load()));
         inputs.add(Because.Input.of("width of the seat", reasons.rule(ask.rules(), "seat.width_mm")));
     }
@@ -91,8 +92,16 @@ public final class SeatChapter {
                 1e3 * middle / tube / 2);
     }
 
-    private PlannedNumber stiffness(String padClass) {
-        return reasons.rule(ask.rules(), "pad-class." + padClass + ".seat_MPa");
+    private PlannedNumber chosen() {
+        ClassOfPad chosen = ask.pad();
+        return reasons.derive(
+                "seat/" + ask.cup().id() + "/stiffness",
+                "a %s pad, %s".formatted(chosen.is().word(), chosen.why()),
+                "MPa",
+                in -> in[0],
+                Because.Input.of(
+                        chosen.is().word() + " pad",
+                        reasons.rule(ask.rules(), chosen.is().rule())));
     }
 
     /** A light finger, or for a pad that rests shut what its springs give. */
@@ -144,9 +153,18 @@ public final class SeatChapter {
                 seals,
                 atTouch(seals),
                 springs(seals),
+                pad,
+                ask.pad(),
                 rimRead,
+                rimRead
+                                && ask.pad()
+                                        .isCompromise(
+                                                inputs.get(2).value(),
+                                                ask.rules().value("rim.accept_mm"))
+                        ? inputs.get(2).value()
+                        : null,
                 closes,
-                CLASSES.stream().map(this::round).toList(),
+                Stream.of(PadClass.values()).map(this::round).toList(),
                 closes == Closes.CLOSES
                         ? List.of()
                         : new SeatRemedies(ask, inputs, values(), this::closing, reasons).list(),
@@ -167,9 +185,9 @@ public final class SeatChapter {
         return leak.value() - 2 * leak.u() > passes ? Closes.LEAKS : Closes.MAY_LEAK;
     }
 
-    private Round round(String padClass) {
+    private Round round(PadClass padClass) {
         double[] x = values();
-        x[5] = stiffness(padClass).value();
+        x[5] = reasons.rule(ask.rules(), padClass.rule()).value();
         return new Round(padClass, closing(x).round());
     }
 

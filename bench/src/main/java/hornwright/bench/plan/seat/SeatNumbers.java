@@ -3,8 +3,10 @@ package hornwright.bench.plan.seat;
 import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.Chapter;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.NumberName;
 import hornwright.bench.plan.PlannedNumber;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,9 +35,7 @@ public final class SeatNumbers {
                 numbers.put(place, numbers(pad));
                 becauses = becauses.and(pad.becauses());
                 if (advised) {
-                    advice.put(
-                            place,
-                            pad.remedies().stream().map(SeatNumbers::advice).toList());
+                    advice.put(place, advice(pad));
                 }
             }
         }
@@ -47,6 +47,7 @@ public final class SeatNumbers {
         numbers.put(NumberName.GAP_LEFT, pad.gap());
         numbers.put(NumberName.LEAK_LEFT, pad.leak());
         numbers.put(NumberName.LEAK_HOLE, pad.hole());
+        numbers.put(NumberName.PAD_STIFFNESS, pad.stiffness());
         numbers.put(NumberName.SEALS_WITH, pad.seals());
         PlannedNumber touch = pad.atTouch();
         if (touch != null) {
@@ -57,6 +58,15 @@ public final class SeatNumbers {
             numbers.put(NumberName.SPRINGS_HOLD, springs);
         }
         return numbers;
+    }
+
+    private static List<Advice> advice(SeatAnswer pad) {
+        List<Advice> advice = new ArrayList<>();
+        if (pad.compromiseOverMm() != null) {
+            advice.add(ClassOfPad.compromise(pad.compromiseOverMm()));
+        }
+        pad.remedies().forEach(remedy -> advice.add(advice(remedy)));
+        return advice;
     }
 
     private static Advice advice(SeatAnswer.Remedy remedy) {

@@ -4,6 +4,7 @@ import hornwright.bench.action.Action;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Rest;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.measured.Measurements;
 import hornwright.bench.rules.ShopRules;
@@ -16,6 +17,7 @@ import java.util.List;
 /**
  * Everything the closing of one pad depends on.
  *
+ * @param pad of which class it is, and why
  * @param springN force with which springs alone hold the pad shut; 0 for one that rests open
  */
 public record SeatQuestion(
@@ -26,6 +28,7 @@ public record SeatQuestion(
         List<Reading> rimGaps,
         List<Reading> plays,
         double springN,
+        ClassOfPad pad,
         ShopRules rules) {
     public SeatQuestion {
         holes = List.copyOf(holes);
@@ -51,6 +54,7 @@ public record SeatQuestion(
                     measured.of(ReadingKind.RIM_GAP, cup.hole()),
                     measured.of(ReadingKind.PLAY, cup.key()),
                     cup.rest() == Rest.CLOSED ? held[i] : 0,
+                    ClassOfPad.of(inputs.decisions(), cup.id()),
                     inputs.rules()));
         }
         return all;

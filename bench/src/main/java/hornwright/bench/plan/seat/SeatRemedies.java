@@ -7,6 +7,7 @@ import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.seat.SeatAnswer.Remedy;
 import hornwright.bench.survey.Observed;
+import hornwright.bench.survey.PadClass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -98,14 +99,20 @@ final class SeatRemedies {
     }
 
     private void softerPad() {
+        ask.pad().is().softer().ifPresent(this::softerPad);
+    }
+
+    private void softerPad(PadClass softer) {
         boolean warped = now[RIM] > ask.rules().value("rim.accept_mm");
-        double soft = ask.rules().value("pad-class.soft.seat_MPa");
-        if (soft < now[PAD]) {
+        double gives = ask.rules().value(softer.rule());
+        if (gives < now[PAD]) {
+            String words = "A softer pad, %s instead of %s"
+                    .formatted(softer.word(), ask.pad().is().word());
             list.add(new Remedy(
                     warped
-                            ? "A softer pad: a compromise over a warped hole. It seals by force, feels spongy and hardens"
-                            : "A softer pad",
-                    after("softer pad", List.of(PAD), soft),
+                            ? words + ": a compromise over a warped hole. It seals by force, feels spongy and hardens"
+                            : words,
+                    after("softer pad", List.of(PAD), gives),
                     "a quarter of an hour",
                     "can be undone",
                     List.of(Hazard.HEAT)));

@@ -1,13 +1,16 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.care.Hazard;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.seat.SeatAnswer;
 import hornwright.bench.plan.seat.SeatTotal;
+import hornwright.bench.survey.PadClass;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes how the pads close. */
@@ -15,10 +18,14 @@ public final class ClosingRows {
     private final OnBench bench;
     private final List<SeatAnswer> seats;
     private final Optional<SeatTotal> total;
+    private final Map<PadClass, List<SeatAnswer>> ifAll;
     private final double most;
 
-    public ClosingRows(OnBench bench, List<SeatAnswer> seats, Optional<SeatTotal> total) {
+    /** @param ifAll the pads again, were all of one class */
+    public ClosingRows(
+            OnBench bench, List<SeatAnswer> seats, Optional<SeatTotal> total, Map<PadClass, List<SeatAnswer>> ifAll) {
         this.bench = bench;
+        this.ifAll = Map.copyOf(ifAll);
         this.seats = List.copyOf(seats);
         this.total = total;
         this.most =
@@ -42,6 +49,7 @@ public final class ClosingRows {
                         .orElse(List.of()),
                 "A forecast of the pads alone. Neck, joints, rings, braces and pip are not in it, and no sum passes a horn"
                         + " while a site is untried.",
+                new ClassRows(bench).of(ifAll),
                 seats.stream().map(this::pad).toList());
     }
 
@@ -50,6 +58,10 @@ public final class ClosingRows {
         return new ClosingPage.Pad(
                 OnBench.capital(seat.name()),
                 bench.address("lever/" + key),
+                bench.job().decisions().containsKey("pad-class." + seat.cup())
+                        ? seat.pad().is().word() + " pad"
+                        : "",
+                compromise(seat),
                 state(seat),
                 figure(bench, "gap", seat.gap()),
                 seat.gap().value() > 0.0005 ? String.format(Locale.ROOT, "at %.0f o'clock", seat.clock()) : "",
@@ -59,6 +71,11 @@ public final class ClosingRows {
                 told(bench, seat),
                 helps(seat),
                 remedies(bench, seat));
+    }
+
+    private static String compromise(SeatAnswer seat) {
+        Double over = seat.compromiseOverMm();
+        return over == null ? "" : ClassOfPad.compromise(over).words();
     }
 
     private static String helps(SeatAnswer seat) {
@@ -101,7 +118,8 @@ public final class ClosingRows {
                 figure(bench, "gap at a light touch", seat.gap()),
                 figure(bench, "leak at 1 kPa", seat.leak()),
                 figure(bench, "as one hole", seat.hole()),
-                figure(bench, "sealed with", seat.seals())));
+                figure(bench, "sealed with", seat.seals()),
+                figure(bench, seat.pad().is().word() + " pad, stiffness", seat.stiffness())));
         figures.addAll(told(bench, seat));
         return figures;
     }

@@ -11,7 +11,6 @@ import hornwright.bench.plan.bounce.Bounced;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelAnswer.Finger;
 import hornwright.bench.plan.seat.SeatAnswer;
-import hornwright.bench.plan.seat.SeatChapter;
 import hornwright.desk.drawing.Graph;
 import hornwright.desk.drawing.Graph.At;
 import hornwright.desk.drawing.Graph.Axis;
@@ -170,7 +169,7 @@ public final class LeverRows {
                 points.add(new At(
                         12.0 * i / (round.gapsMm().size() - 1), round.gapsMm().get(i)));
             }
-            if (round.padClass().equals(SeatChapter.USUAL)) {
+            if (round.padClass() == one.pad().is()) {
                 graph.curve(points);
             } else {
                 graph.beside(points);
@@ -180,7 +179,8 @@ public final class LeverRows {
         return new Drawn(
                 "Seat",
                 (one.rimRead() ? "On the rim as it was read" : "On a rim as rims are; nobody has measured this one")
-                        + ": the gap a light touch leaves with a medium pad; broken, with a soft and a firm one.",
+                        + ": the gap a light touch leaves with a %s pad; broken, with one of the other classes."
+                                .formatted(one.pad().is().word()),
                 graph,
                 figures);
     }

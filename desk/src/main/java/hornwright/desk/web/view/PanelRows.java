@@ -5,11 +5,13 @@ import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Advice;
 import hornwright.bench.plan.Built;
+import hornwright.bench.plan.ClassOfPad;
 import hornwright.bench.plan.Found;
 import hornwright.bench.plan.PadChoice;
 import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Originality;
+import hornwright.bench.survey.PadClass;
 import hornwright.bench.survey.StoredPart;
 import java.util.List;
 import java.util.Objects;
@@ -48,6 +50,7 @@ public final class PanelRows {
                                 bench.id(), OnBench.capital(entry.getKey().label()), entry.getValue()))
                         .toList(),
                 planned.choices().stream().map(this::thickness).toList(),
+                padClass(place, planned),
                 counsel,
                 counsel.stream().allMatch(one -> one.cautions().isEmpty()) ? "" : Hazard.WHO_DECIDES,
                 kept(place),
@@ -58,6 +61,20 @@ public final class PanelRows {
                 lever(place),
                 bench.history().seq(),
                 fresh);
+    }
+
+    private List<PlacePanel.ClassForm> padClass(Place place, PlannedPlace planned) {
+        ClassOfPad pad = planned.padClass();
+        if (pad == null || !(place.belongsTo() instanceof Owner.OfCup cup)) {
+            return List.of();
+        }
+        return List.of(new PlacePanel.ClassForm(
+                pad.is().word(),
+                pad.why(),
+                bench.job().decisions().containsKey("pad-class." + cup.id()),
+                Stream.of(PadClass.values())
+                        .map(one -> new PlacePanel.Option(one.name(), one.word(), one == pad.is()))
+                        .toList()));
     }
 
     private String lever(Place place) {

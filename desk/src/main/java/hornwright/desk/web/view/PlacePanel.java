@@ -12,6 +12,7 @@ import java.util.List;
  * @param kept where the removed original lies; empty when none is kept
  * @param photos the photographs that show it or point at it
  * @param thicknesses for a pad: what each stocked thickness leaves to float
+ * @param padClass for a pad: how readily it gives, to be settled; empty for any other place
  */
 public record PlacePanel(
         String horn,
@@ -27,6 +28,7 @@ public record PlacePanel(
         String provisional,
         List<Figure> figures,
         List<Thickness> thicknesses,
+        List<ClassForm> padClass,
         List<Counsel> counsel,
         String whoDecides,
         String kept,
@@ -40,12 +42,25 @@ public record PlacePanel(
     public PlacePanel {
         figures = List.copyOf(figures);
         thicknesses = List.copyOf(thicknesses);
+        padClass = List.copyOf(padClass);
         counsel = List.copyOf(counsel);
         photos = List.copyOf(photos);
     }
 
     /** One stocked pad thickness tried in this cup. */
     public record Thickness(String size, String shelf, Figure left, String verdict, boolean works) {}
+
+    /**
+     * The class of one pad.
+     *
+     * @param why in words
+     * @param own whether it was settled for this pad alone
+     */
+    public record ClassForm(String word, String why, boolean own, List<Option> options) {
+        public ClassForm {
+            options = List.copyOf(options);
+        }
+    }
 
     /** What to do, with what to mind. */
     public record Counsel(String words, List<String> cautions, List<String> recheck) {}

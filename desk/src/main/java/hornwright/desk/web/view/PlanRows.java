@@ -102,7 +102,8 @@ public final class PlanRows {
         String size = Stream.of(
                         line.diameterMm() == null ? "" : Written.plain(line.diameterMm()) + " mm",
                         line.thicknessWords(),
-                        line.centre())
+                        line.centre(),
+                        line.padClass())
                 .filter(part -> !part.isEmpty())
                 .reduce((first, second) -> first + ", " + second)
                 .orElse("");
