@@ -6,8 +6,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.regex.Pattern;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
@@ -24,10 +22,14 @@ final class AccessTest {
     private static Shown shown;
     private static Browser browser;
 
+    @SuppressWarnings("NullAway.Init")
+    private static AccessWalk walk;
+
     @BeforeAll
     static void open() throws Exception {
         shown = Shown.in(folder);
         browser = Browser.open();
+        walk = AccessWalk.over(shown, browser);
     }
 
     @AfterAll
@@ -37,17 +39,50 @@ final class AccessTest {
     }
 
     @Test
-    void axe_finds_nothing_on_any_page_in_either_light() {
-        List<String> barriers = new ArrayList<>();
-        for (ColorScheme theme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            Page page = browser.page(1280, 800, theme, true);
-            for (Shown.PageOf one : shown.pages()) {
-                page.navigate(shown.program().address() + one.path());
-                Browser.barriers(page).forEach(barrier -> barriers.add(one.name() + " " + theme + " " + barrier));
-            }
-            page.context().close();
-        }
-        Assertions.assertThat(barriers).isEmpty();
+    void axe_finds_nothing_on_any_page_in_either_light_however_narrow() {
+        Assertions.assertThat(walk.barriers()).isEmpty();
+    }
+
+    @Test
+    void no_page_moves_sideways_at_320() {
+        Assertions.assertThat(walk.wide()).isEmpty();
+    }
+
+    @Test
+    void every_control_is_at_least_44_high_at_320() {
+        Assertions.assertThat(walk.small()).isEmpty();
+    }
+
+    @Test
+    void nothing_moves_where_motion_is_not_wanted_and_nothing_long_elsewhere() {
+        Assertions.assertThat(walk.moving()).isEmpty();
+        Assertions.assertThat(walk.slow()).isEmpty();
+    }
+
+    @Test
+    void what_is_saved_is_told_without_taking_the_focus() {
+        Page page = browser.page();
+        page.navigate(shown.program().address() + shown.horn() + "/measure?sheet=depths");
+        Locator field = page.locator("form.grid input[type=text]").last();
+        field.fill("4.91");
+        page.keyboard().press("Tab");
+        assertThat(page.locator("#heard[role=status]")).containsText("saved");
+        assertThat(field).not().isFocused();
+        assertThat(page.locator("#heard")).not().isFocused();
+        page.context().close();
+    }
+
+    @Test
+    void help_opens_by_keyboard_with_scripts_off() {
+        Page page = browser.page(390, 844, ColorScheme.LIGHT, false);
+        page.navigate(shown.program().address() + shown.horn() + "/neck");
+        assertThat(page.locator("#help")).isHidden();
+        page.locator(".top a", new Page.LocatorOptions().setHasText("Help")).focus();
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#help dl")).isVisible();
+        page.locator("#help a").click();
+        assertThat(page.locator("#help")).isHidden();
+        page.context().close();
     }
 
     @Test
@@ -58,25 +93,6 @@ final class AccessTest {
         page.navigate(shown.program().address() + "/rules");
         assertThat(page.locator("html")).hasAttribute("data-theme", "dark");
         page.context().close();
-    }
-
-    @Test
-    void every_control_is_at_least_44_high() {
-        Page page = browser.page(390, 844, ColorScheme.LIGHT, true);
-        List<String> small = new ArrayList<>();
-        for (Shown.PageOf one : shown.pages()) {
-            page.navigate(shown.program().address() + one.path());
-            @SuppressWarnings("unchecked")
-            List<String> found = (List<String>) page.evaluate("""
-                    () => [...document.querySelectorAll("a, button, input:not([type=hidden]), select, textarea, summary")]
-                      .filter(e => e.checkVisibility() && !e.closest("svg") && !e.matches(".skip, .lead a"))
-                      .map(e => [e.closest("label.swab, label.plate, label.tick-line") ?? e, e])
-                      .filter(([e]) => e.getBoundingClientRect().height < 43.5)
-                      .map(([e]) => e.outerHTML.slice(0, 120))""");
-            found.forEach(control -> small.add(one.name() + ": " + control));
-        }
-        page.context().close();
-        Assertions.assertThat(small).isEmpty();
     }
 
     @Test

@@ -1,6 +1,5 @@
 package hornwright.browser;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
@@ -88,14 +87,7 @@ final class Browser implements AutoCloseable {
 
     /** What stands in the way of somebody who cannot see or use a pointer, by the rules of axe. */
     static List<String> barriers(Page page) {
-        return new AxeBuilder(page)
-                .analyze().getViolations().stream()
-                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " at "
-                                + rule.getNodes().stream()
-                                        .limit(4)
-                                        .map(node -> node.getTarget().toString())
-                                        .toList())
-                        .toList();
+        return Axe.barriers(page);
     }
 
     @Override

@@ -95,6 +95,59 @@ final class LiveTest {
         Assertions.assertThat(browser.complaints()).isEmpty();
     }
 
+    @Test
+    void a_rule_set_elsewhere_reaches_the_readings_it_governs_and_its_own_page() throws Exception {
+        Page one = measuring();
+        type(one, ALONG, "48.75");
+        type(one, ACROSS, "48.52");
+        assertThat(one.locator("[id='row-cup-low-b-flat-diameter']")).containsText("48.5");
+        Page rules = page("/rules");
+        program.post("/rules", Map.of("rule", "pad.allowance_mm", "value", "1", "key", "k1", "seq", "0"));
+        assertThat(one.locator("[id='row-cup-low-b-flat-diameter']")).containsText("49.5");
+        assertThat(rules.locator("[id='v-pad.allowance_mm']")).hasValue("1");
+        Assertions.assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void a_rule_two_windows_write_stands_twice_until_one_is_chosen() throws Exception {
+        Page rules = page("/rules");
+        Locator mine = rules.locator("[id='v-pad.allowance_mm']");
+        mine.fill("0.5");
+        program.post("/rules", Map.of("rule", "pad.allowance_mm", "value", "-0.5", "key", "k1", "seq", "0"));
+        Locator both = rules.locator("[id='pad.allowance_mm'] .both");
+        assertThat(both).containsText("0.5 here");
+        assertThat(both).containsText("0.5 there");
+        assertThat(mine).hasValue("0.5");
+        both.getByText("Keep 0.5", new Locator.GetByTextOptions().setExact(true))
+                .click();
+        mine.press("Enter");
+        assertThat(rules.locator("h1")).hasText("Rules of the shop");
+        assertThat(mine).hasValue("0.5");
+        Assertions.assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void goods_evidence_and_horns_of_another_window_appear_on_their_pages() throws Exception {
+        Page stock = page("/stock");
+        Page archive = page("/archive");
+        Page shelf = page("/");
+        program.post(
+                "/stock",
+                Map.of("kind", "PAD", "material", "kid leather", "diameter", "48.5", "count", "3", "key", "k1"));
+        program.post("/archive/witness", Map.of("serial", "40111", "voice", "ALTO", "key", "k2"));
+        program.newHorn("tarrant-loe-tenor", "43118");
+        assertThat(stock.locator(".ruled")).containsText("kid leather");
+        assertThat(archive.locator(".witnesses")).containsText("40111");
+        assertThat(shelf.locator(".shelf")).containsText("43118");
+        Assertions.assertThat(browser.complaints()).isEmpty();
+    }
+
+    private Page page(String path) {
+        Page page = browser.page();
+        page.navigate(program.address() + path);
+        return page;
+    }
+
     private Page measuring() {
         Page page = browser.page();
         page.navigate(program.address() + horn + "/measure?sheet=cups");

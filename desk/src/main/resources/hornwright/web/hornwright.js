@@ -35,6 +35,8 @@ if (grid) {
     const answer = await fetch(grid.action, { method: "POST", headers: { "X-Live": "yes" }, body: new URLSearchParams(form) });
     if (!answer.ok) throw answer.status;
     put(await answer.text());
+    // Said to those who listen, by a line that was there before; the focus stays where it is.
+    document.getElementById("heard").textContent = `${job.field.getAttribute("aria-label")}: ${document.getElementById("said-" + job.field.id).textContent}`;
     const fault = document.querySelector("#said-" + job.field.id + " .fault");
     job.field.toggleAttribute("aria-invalid", Boolean(fault));
     if (fault) job.field.setAttribute("aria-invalid", "true");

@@ -23,6 +23,41 @@
     }
   }
 
+  const stood = field => field.tagName === "SELECT" ? ([...field.options].find(one => one.defaultSelected) ?? field.options[0])?.value : field.defaultValue;
+  const worded = (field, value) => (field.tagName === "SELECT" ? [...field.options].find(one => one.value === value)?.text : value) || "nothing";
+
+  /** A form somebody is writing in: where another window wrote the same field, both stand until one is chosen. */
+  function both(old, fresh) {
+    for (const field of old.querySelectorAll("input[type=text], input[type=date], textarea, select")) {
+      const theirs = stood([...fresh.querySelectorAll(field.tagName)].find(one => one.name === field.name) ?? field), mine = field.value;
+      if (theirs === stood(field) || theirs === mine || field.dataset.theirs === theirs) continue;
+      old.querySelector(`.both[data-of="${CSS.escape(field.name)}"]`)?.remove();
+      field.dataset.theirs = theirs;
+      const note = document.createElement("p");
+      note.className = "both fault";
+      note.role = "alert";
+      note.dataset.of = field.name;
+      note.textContent = `Two windows: ${worded(field, theirs)} there, ${worded(field, mine)} here. `;
+      for (const value of [theirs, mine]) {
+        const button = document.createElement("button");
+        button.type = "button";
+        button.className = "plain";
+        button.textContent = `Keep ${worded(field, value)}`;
+        button.addEventListener("click", () => {
+          delete field.dataset.theirs;
+          if (field.tagName === "SELECT") for (const one of field.options) one.defaultSelected = one.value === theirs;
+          else field.defaultValue = theirs;
+          field.value = value;
+          if (old.elements.seq && fresh.elements.seq) old.elements.seq.value = fresh.elements.seq.value;
+          note.remove();
+          field.focus();
+        });
+        note.append(button);
+      }
+      old.append(note);
+    }
+  }
+
   const same = (old, fresh) => old.nodeType === fresh.nodeType && old.nodeName === fresh.nodeName && (old.id ?? "") === (fresh.id ?? "");
 
   /** Makes the old tree like the fresh one, node by node, so that focus, open folds and scrolling stay. */
@@ -30,7 +65,7 @@
     if (!same(old, fresh)) { old.replaceWith(fresh); return; }
     if (old.nodeType !== Node.ELEMENT_NODE) { if (old.data !== fresh.data) old.data = fresh.data; return; }
     if (old.matches("input[type=text], input[type=date], textarea")) { field(old, fresh); return; }
-    if (old.matches("form:not(.grid)") && [...old.querySelectorAll(fields)].some(touched)) return;
+    if (old.matches("form:not(.grid)") && [...old.querySelectorAll(fields)].some(touched)) { both(old, fresh); return; }
     if (old.id === "point" || (old.id === "because" && old.hasChildNodes())) return;
     if (old.matches(".told") && "theirs" in (document.getElementById(old.id.slice(5))?.dataset ?? {})) return;
     for (const { name } of [...old.attributes]) {

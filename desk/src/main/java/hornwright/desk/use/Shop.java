@@ -130,9 +130,24 @@ public final class Shop implements AutoCloseable {
         return saved;
     }
 
-    /** Waits until the job has grown beyond that edit, or as long as asked; gives how far it has come. */
-    public long awaitBeyond(String id, long seq, Duration most) throws InterruptedException {
-        return watch.until(() -> opened(id).seq(), seq, most);
+    /** How far everything has come that a page of this horn rests on: its own edits, rules, stock and archive. */
+    public long come(String id) {
+        return opened(id).seq() + data.journal().lastOfShop();
+    }
+
+    /** How far the edits of the whole shop have come. */
+    public long come() {
+        return data.journal().head();
+    }
+
+    /** Waits until what a page of this horn rests on has come further, or as long as asked; gives how far it has come. */
+    public long awaitBeyond(String id, long come, Duration most) throws InterruptedException {
+        return watch.until(() -> come(id), come, most);
+    }
+
+    /** The same for the whole shop. */
+    public long awaitBeyond(long come, Duration most) throws InterruptedException {
+        return watch.until(this::come, come, most);
     }
 
     /** Tells a second program that wants this data where the pages are. */

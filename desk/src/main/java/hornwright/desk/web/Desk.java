@@ -148,7 +148,8 @@ final class Desk {
 
     Frame frame(Context context, String title) {
         return Frames.of(context, assets, texts, shop.house().state().name(), title)
-                .with(ShopTray.at(context.path()), ArchiveSlip.at(context.path()));
+                .with(ShopTray.at(context.path()), ArchiveSlip.at(context.path()))
+                .toldAt(LivePages.address(context, "/live", shop.come()));
     }
 
     /** The frame of a page of a horn; {@code page} is the last word of its address. */
@@ -161,7 +162,12 @@ final class Desk {
                                 Clocks.day(bench.history().edits().getLast().at())) + " at "
                 + Clocks.time(bench.history().edits().getLast().at());
         return frame(context, title + ", " + bench.name())
-                .ofHorn(bench.name(), bench.id(), bench.address("history"), bench.address("live") + "?seq=" + seq, line)
+                .ofHorn(
+                        bench.name(),
+                        bench.id(),
+                        bench.address("history"),
+                        LivePages.address(context, bench.address("live"), shop.come(bench.id())),
+                        line)
                 .with(tray.compartments(), tray.sheets());
     }
 

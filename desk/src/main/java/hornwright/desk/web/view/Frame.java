@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param tray the compartments of this horn or, on the shop's own pages, of the shop
  * @param sheets the sheets of the compartment that is open; empty when it has only one
  * @param history where every edit of this horn is told; empty on the shop's own pages
- * @param live where further edits of this horn are told as they come; empty on the shop's own pages
+ * @param live where further edits are told as they come; empty when this page was not asked for but posted
  * @param help what this page is for, in plain words
  * @param tour the stop of the tour this page shows, if any
  * @param foot a line at the bottom: when the last edit was kept
@@ -46,6 +46,10 @@ public record Frame(
 
     public Frame titled(String other) {
         return new Frame(other, files, theme, here, shop, horn, hornId, tray, sheets, history, live, help, tour, foot);
+    }
+
+    public Frame toldAt(String edits) {
+        return new Frame(title, files, theme, here, shop, horn, hornId, tray, sheets, history, edits, help, tour, foot);
     }
 
     public Frame ofHorn(String name, String id, String told, String edits, String line) {
