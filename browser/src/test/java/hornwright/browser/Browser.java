@@ -4,6 +4,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
@@ -26,6 +27,11 @@ final class Browser implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
+
+    static {
+        // A machine that does other work beside the tests is slow, not wrong.
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
+    }
 
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -34,7 +33,6 @@ final class LiveTest {
 
     @BeforeEach
     void open() throws Exception {
-        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
         program = Program.start(folder, "--empty");
         browser = Browser.open();
         horn = program.newHorn("tarrant-loe-alto", "41207");
@@ -42,7 +40,6 @@ final class LiveTest {
 
     @AfterEach
     void close() {
-        PlaywrightAssertions.setDefaultAssertionTimeout(5_000);
         browser.close();
         program.close();
     }

@@ -153,7 +153,7 @@ document.querySelector(".cells")?.addEventListener("click", event => {
 });
 
 // ---- the ghost on the shelf opens the form ----
-document.querySelector(".ghost a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
+document.querySelector(".unborn a")?.addEventListener("click", () => { document.getElementById("new-horn").open = true; });
 
 // ---- refused forms are shown, not dropped ----
 document.addEventListener("htmx:beforeSwap", event => {
