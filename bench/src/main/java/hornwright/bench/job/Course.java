@@ -15,13 +15,13 @@ final class Course {
 
     static Job measured(Job job, Reading fresh) {
         Job next = job.with(job.readings().taken(fresh));
-        return Chronicle.isInput(fresh) ? next.with(begun(job).and(new Happening.Measured(fresh))) : next;
+        return Chronicle.keeps(fresh) ? next.with(begun(job).and(new Happening.Measured(fresh))) : next;
     }
 
     static Job withdrawn(Job job, String id) {
-        boolean input = job.readings().find(id).filter(Chronicle::isInput).isPresent();
+        boolean kept = job.readings().find(id).filter(Chronicle::keeps).isPresent();
         Job next = job.with(job.readings().withdrawn(id));
-        return input ? next.with(begun(job).and(new Happening.Withdrawn(id))) : next;
+        return kept ? next.with(begun(job).and(new Happening.Withdrawn(id))) : next;
     }
 
     /** To decide the same again changes nothing. */
@@ -58,7 +58,7 @@ final class Course {
         List<Happening> old = new ArrayList<>();
         job.decisions().values().forEach(decision -> old.add(new Happening.Settled(decision)));
         job.readings().current().stream()
-                .filter(Chronicle::isInput)
+                .filter(Chronicle::keeps)
                 .forEach(reading -> old.add(new Happening.Measured(reading)));
         if (job.stage() != Stage.ARRIVAL) {
             old.add(new Happening.Reached(job.stage()));

@@ -1,79 +1,47 @@
 package hornwright.bench.neck;
 
 import hornwright.bench.sheet.Verdict;
+import hornwright.bench.survey.NeckCheck;
 import java.util.List;
-import java.util.Optional;
 
-/** What is tried on a neck with hands, eyes and a little air; the first answer is the one that is wanted. */
+/** What each answer to a check of the neck means for the work; the one that is wanted asks for nothing. */
 public enum Check {
     SLIDES(
-            "slides",
+            NeckCheck.SLIDES,
             "Slides on",
-            List.of(
-                    new Answer("without rock", Verdict.GOOD, ""),
-                    new Answer("rocks", Verdict.ACT, "it rocks: the tenon is too small or out of round"),
-                    new Answer(
-                            "sticks",
-                            Verdict.ACT,
-                            "it sticks: look for a burr or an oval before anything is taken off"))),
+            act("it rocks: the tenon is too small or out of round"),
+            act("it sticks: look for a burr or an oval before anything is taken off")),
     CLAMPS(
-            "clamp turn",
+            NeckCheck.CLAMPS,
             "Clamps in",
-            List.of(
-                    new Answer("a quarter turn", Verdict.GOOD, ""),
-                    new Answer("half a turn", Verdict.MAY_STAY, "a little loose: expand the tenon at the next chance"),
-                    new Answer(
-                            "more than half a turn",
-                            Verdict.ACT,
-                            "too loose: expand the tenon, do not close the receiver with its screw"),
-                    new Answer("does not clamp", Verdict.ACT, "the slot is closed up or the screw is stripped"))),
-    SEALS(
-            "sealed with the screw off",
-            "Screw off, ends plugged",
-            List.of(
-                    new Answer("seals", Verdict.GOOD, ""),
-                    new Answer("leaks", Verdict.ACT, "it leaks with the screw off, so the screw only hides it"))),
+            stays("a little loose: expand the tenon at the next chance"),
+            act("too loose: expand the tenon, do not close the receiver with its screw"),
+            act("the slot is closed up or the screw is stripped")),
+    SEALS(NeckCheck.SEALS, "Screw off, ends plugged", act("it leaks with the screw off, so the screw only hides it")),
     PULL_DOWN(
-            "pull-down",
+            NeckCheck.PULL_DOWN,
             "Pulled down",
-            List.of(
-                    new Answer("not at all", Verdict.GOOD, ""),
-                    new Answer(
-                            "a little",
-                            Verdict.MAY_STAY,
-                            "pulled down a little: log it, leave it, watch the octave ring"),
-                    new Answer(
-                            "clearly",
-                            Verdict.ACT,
-                            "pulled down: straighten it before the tenon is fitted; the octave ring is set again after"))),
-    PIP(
-            "pip",
-            "Octave pip",
-            List.of(
-                    new Answer("sound", Verdict.GOOD, ""),
-                    new Answer("leaks at its foot", Verdict.ACT, "solder its foot before the neck is judged"))),
-    BRACE(
-            "brace",
-            "Brace",
-            List.of(
-                    new Answer("sound or none", Verdict.GOOD, ""),
-                    new Answer("loose", Verdict.ACT, "solder it down, or it lets the neck go down again")));
+            stays("pulled down a little: log it, leave it, watch the octave ring"),
+            act("pulled down: straighten it before the tenon is fitted; the octave ring is set again after")),
+    PIP(NeckCheck.PIP, "Octave pip", act("solder its foot before the neck is judged")),
+    BRACE(NeckCheck.BRACE, "Brace", act("solder it down, or it lets the neck go down again"));
 
-    private record Answer(String word, Verdict verdict, String says) {}
+    private record Meaning(Verdict verdict, String says) {}
 
-    private final String point;
+    private final NeckCheck check;
     private final String label;
-    private final List<Answer> answers;
+    private final List<Meaning> otherwise;
 
-    Check(String point, String label, List<Answer> answers) {
-        this.point = point;
+    /** @param otherwise what the answers after the wanted one mean, in their order */
+    Check(NeckCheck check, String label, Meaning... otherwise) {
+        this.check = check;
         this.label = label;
-        this.answers = answers;
+        this.otherwise = List.of(otherwise);
     }
 
     /** The point of the reading. */
     public String point() {
-        return point;
+        return check.point();
     }
 
     /** What stands over its field. */
@@ -82,18 +50,30 @@ public enum Check {
     }
 
     public List<String> words() {
-        return answers.stream().map(Answer::word).toList();
+        return check.words();
     }
 
     Verdict verdict(String said) {
-        return find(said).map(Answer::verdict).orElse(Verdict.UNTRIED);
+        return meaning(said).verdict();
     }
 
     String says(String said) {
-        return find(said).map(Answer::says).orElse("");
+        return meaning(said).says();
     }
 
-    private Optional<Answer> find(String said) {
-        return answers.stream().filter(answer -> answer.word().equals(said)).findFirst();
+    private Meaning meaning(String said) {
+        int badness = check.badness(said);
+        if (badness < 0) {
+            return new Meaning(Verdict.UNTRIED, "");
+        }
+        return badness == 0 ? new Meaning(Verdict.GOOD, "") : otherwise.get(badness - 1);
+    }
+
+    private static Meaning act(String says) {
+        return new Meaning(Verdict.ACT, says);
+    }
+
+    private static Meaning stays(String says) {
+        return new Meaning(Verdict.MAY_STAY, says);
     }
 }

@@ -4,16 +4,17 @@ import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.NeckPoint;
 import java.util.Optional;
 
 /** How thick the neck cork is at either end, from the bore of the mouthpiece and the taper of the neck under it. */
 record Cork(Tenon neck, Reasons reasons, ShopRules rules) {
     Optional<PlannedNumber> atTheTip() {
-        return thickness("tip", Point.NECK_END);
+        return thickness("tip", NeckPoint.NECK_END);
     }
 
     Optional<PlannedNumber> atTheBack() {
-        return thickness("back", Point.CORK_BACK);
+        return thickness("back", NeckPoint.CORK_BACK);
     }
 
     /** The sheet to cut from: the thicker end and what is sanded off. */
@@ -32,8 +33,8 @@ record Cork(Tenon neck, Reasons reasons, ShopRules rules) {
     }
 
     /** Half of what is left between bore and neck, and so much more as the cork is squeezed. */
-    private Optional<PlannedNumber> thickness(String end, Point outside) {
-        Optional<PlannedNumber> bore = neck.at(Point.BORE);
+    private Optional<PlannedNumber> thickness(String end, NeckPoint outside) {
+        Optional<PlannedNumber> bore = neck.at(NeckPoint.BORE);
         Optional<PlannedNumber> tube = neck.at(outside);
         if (bore.isEmpty() || tube.isEmpty() || bore.get().value() <= tube.get().value()) {
             return Optional.empty();

@@ -12,6 +12,7 @@ import hornwright.bench.sheet.SheetLine;
 import hornwright.bench.sheet.Told;
 import hornwright.bench.sheet.Verdict;
 import hornwright.bench.sound.LeakEffect;
+import hornwright.bench.survey.NeckPoint;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Treatment.Reversible;
 import java.util.ArrayList;
@@ -135,7 +136,7 @@ public final class NeckSheet {
         tell(numbers, "at the tip", cork.atTheTip());
         tell(numbers, "at the back", cork.atTheBack());
         tell(numbers, "cut from a sheet of", cork.sheet());
-        tell(numbers, "strip as long as", tenon.at(Point.CORK_LENGTH));
+        tell(numbers, "strip as long as", tenon.at(NeckPoint.CORK_LENGTH));
         if (cork.sheet().isEmpty()) {
             return numbers.isEmpty()
                     ? SheetLine.untried(CORK)

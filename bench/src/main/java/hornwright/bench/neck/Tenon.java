@@ -5,6 +5,7 @@ import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.sheet.SheetAsked;
+import hornwright.bench.survey.NeckPoint;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.engines.leak.Leak;
 import hornwright.engines.leak.LeakInput;
@@ -35,14 +36,14 @@ final class Tenon {
     /** How much wider it is one way than the other, at the worse end. */
     Optional<PlannedNumber> outOfRound() {
         return worse(
-                apart("upper", Point.TENON_UPPER, Point.TENON_UPPER_ACROSS),
-                apart("lower", Point.TENON_LOWER, Point.TENON_LOWER_ACROSS));
+                apart("upper", NeckPoint.TENON_UPPER, NeckPoint.TENON_UPPER_ACROSS),
+                apart("lower", NeckPoint.TENON_LOWER, NeckPoint.TENON_LOWER_ACROSS));
     }
 
     /** How much wider its upper end is than its lower. */
     Optional<PlannedNumber> taper() {
-        Optional<PlannedNumber> upper = mean("upper", Point.TENON_UPPER, Point.TENON_UPPER_ACROSS);
-        Optional<PlannedNumber> lower = mean("lower", Point.TENON_LOWER, Point.TENON_LOWER_ACROSS);
+        Optional<PlannedNumber> upper = mean("upper", NeckPoint.TENON_UPPER, NeckPoint.TENON_UPPER_ACROSS);
+        Optional<PlannedNumber> lower = mean("lower", NeckPoint.TENON_LOWER, NeckPoint.TENON_LOWER_ACROSS);
         return upper.isEmpty() || lower.isEmpty()
                 ? Optional.empty()
                 : Optional.of(reasons.derive(
@@ -56,10 +57,10 @@ final class Tenon {
 
     /** Between tenon and receiver, across the diameter, at the looser end. */
     Optional<PlannedNumber> gap() {
-        Optional<PlannedNumber> receiver = at(Point.RECEIVER);
+        Optional<PlannedNumber> receiver = at(NeckPoint.RECEIVER);
         Optional<PlannedNumber> tenon = smaller(
-                mean("upper", Point.TENON_UPPER, Point.TENON_UPPER_ACROSS),
-                mean("lower", Point.TENON_LOWER, Point.TENON_LOWER_ACROSS));
+                mean("upper", NeckPoint.TENON_UPPER, NeckPoint.TENON_UPPER_ACROSS),
+                mean("lower", NeckPoint.TENON_LOWER, NeckPoint.TENON_LOWER_ACROSS));
         return receiver.isEmpty() || tenon.isEmpty()
                 ? Optional.empty()
                 : Optional.of(reasons.derive(
@@ -74,7 +75,7 @@ final class Tenon {
     /** Area of the ring between the two. */
     Optional<PlannedNumber> area() {
         return gap().filter(gap -> gap.value() > 0)
-                .flatMap(gap -> at(Point.RECEIVER)
+                .flatMap(gap -> at(NeckPoint.RECEIVER)
                         .map(receiver -> reasons.derive(
                                 "neck/area",
                                 "pi / 4 x (receiver squared - tenon squared)",
@@ -87,12 +88,12 @@ final class Tenon {
     /** The sharp-edged hole that leaks as much at 1 kPa, if the clamp closed nothing. */
     Optional<PlannedNumber> hole() {
         Optional<PlannedNumber> gap = gap().filter(wide -> wide.value() > 0);
-        Optional<PlannedNumber> receiver = at(Point.RECEIVER);
+        Optional<PlannedNumber> receiver = at(NeckPoint.RECEIVER);
         if (gap.isEmpty() || receiver.isEmpty()) {
             return Optional.empty();
         }
         PlannedNumber length =
-                at(Point.TENON_LENGTH).orElseGet(() -> reasons.rule(ask.rules(), "neck.tenon-length_mm"));
+                at(NeckPoint.TENON_LENGTH).orElseGet(() -> reasons.rule(ask.rules(), "neck.tenon-length_mm"));
         return Optional.of(reasons.derive(
                 "neck/hole",
                 "sharp-edged hole with the flow of a ring gap all round at 1 kPa (leak engine), if nothing closes it",
@@ -110,11 +111,11 @@ final class Tenon {
         return Leak.reckon(input).equivalentHole() * 1e3;
     }
 
-    Optional<PlannedNumber> at(Point point) {
+    Optional<PlannedNumber> at(NeckPoint point) {
         return ask.last(ReadingKind.NECK, NECK, point.words()).flatMap(read::amount);
     }
 
-    private Optional<PlannedNumber> apart(String end, Point one, Point other) {
+    private Optional<PlannedNumber> apart(String end, NeckPoint one, NeckPoint other) {
         return both(one, other)
                 .map(pair -> reasons.derive(
                         "neck/out of round, " + end,
@@ -124,7 +125,7 @@ final class Tenon {
                         pair));
     }
 
-    private Optional<PlannedNumber> mean(String end, Point one, Point other) {
+    private Optional<PlannedNumber> mean(String end, NeckPoint one, NeckPoint other) {
         Optional<PlannedNumber> mean = both(one, other)
                 .map(pair -> reasons.derive(
                         "neck/mean, " + end,
@@ -135,7 +136,7 @@ final class Tenon {
         return mean.or(() -> at(one)).or(() -> at(other));
     }
 
-    private Optional<List<Because.Input>> both(Point one, Point other) {
+    private Optional<List<Because.Input>> both(NeckPoint one, NeckPoint other) {
         Optional<PlannedNumber> first = at(one);
         Optional<PlannedNumber> second = at(other);
         return first.isEmpty() || second.isEmpty()

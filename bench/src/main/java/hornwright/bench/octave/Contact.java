@@ -1,5 +1,6 @@
 package hornwright.bench.octave;
 
+import hornwright.bench.plan.measured.ClearanceBand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import java.util.Optional;
  */
 final class Contact {
     /** What was read in one state, and what it should be. */
-    record Seen(String state, double mm, Band band) {}
+    record Seen(String state, double mm, ClearanceBand band) {}
 
     /** A bend, in millimetres of gap; positive opens. */
     record Bend(double fromMm, double toMm) {
@@ -42,7 +43,7 @@ final class Contact {
         double from = Double.NEGATIVE_INFINITY;
         double to = Double.POSITIVE_INFINITY;
         for (Seen one : seen) {
-            Band band = one.band();
+            ClearanceBand band = one.band();
             if (!band.touches()) {
                 from = Math.max(from, band.fromMm() - one.mm());
                 to = Math.min(to, band.toMm() - one.mm());

@@ -5,11 +5,13 @@ import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Link;
 import hornwright.bench.plan.Reasons;
+import hornwright.bench.plan.measured.ClearanceBand;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.sheet.SheetAnswer;
 import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.sheet.SheetLine;
 import hornwright.bench.sheet.Verdict;
+import hornwright.bench.survey.NeckCheck;
 import hornwright.bench.survey.ReadingKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,15 +19,15 @@ import java.util.List;
 /** The sheet of the octave mechanism and the low table. Bands are bench judgement and rules of the shop. */
 public final class OctaveSheet {
     /** Points of a clearance at the low table. */
-    public static final String AT_REST = "at rest";
+    public static final String AT_REST = ClearanceBand.AT_REST;
 
-    public static final String DOWN = "key down";
+    public static final String DOWN = ClearanceBand.DOWN;
 
     /** Point of a reading of lost motion. */
     public static final String FINGERTIP = "at the fingertip";
 
     /** Point of a neck check: what the ring does when the neck is turned. */
-    public static final String TURNED = "neck turned 20° either way";
+    public static final String TURNED = NeckCheck.TURNED.point();
 
     /** Line of that check. */
     public static final String TURNED_LINE = "turned";

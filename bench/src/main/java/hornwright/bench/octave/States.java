@@ -2,9 +2,9 @@ package hornwright.bench.octave;
 
 import hornwright.bench.horn.Clearance;
 import hornwright.bench.horn.Keywork;
-import hornwright.bench.horn.Link;
 import hornwright.bench.horn.OctaveState;
 import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.plan.measured.ClearanceBand;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.sheet.SheetLine;
@@ -54,7 +54,7 @@ final class States {
             lines.add(SheetLine.untried(id));
             return;
         }
-        Band band = band(clearance);
+        ClearanceBand band = ClearanceBand.octave(ask.keywork(), ask.rules(), clearance);
         contacts.computeIfAbsent(clearance.link(), none -> new Contact())
                 .see(new Contact.Seen(state.name(), mm.value(), band));
         boolean holds = band.holds(mm.value());
@@ -66,16 +66,7 @@ final class States {
                 List.of()));
     }
 
-    private Band band(Clearance clearance) {
-        if (clearance.mm() <= 0) {
-            return Band.touching(ask.rules());
-        }
-        return isNeckRing(clearance.link())
-                ? Band.free(ask.rules(), "octave.ring-least_mm", "octave.ring-most_mm")
-                : Band.free(ask.rules(), "octave.free-least_mm", "octave.free-most_mm");
-    }
-
-    private static String wrong(Band band, double mm) {
+    private static String wrong(ClearanceBand band, double mm) {
         if (band.touches()) {
             return String.format(Locale.ROOT, "does not touch: the vent opens %.2f mm of travel late", mm);
         }
@@ -115,19 +106,15 @@ final class States {
                 .orElse("");
     }
 
-    private boolean isNeckRing(String link) {
-        return rank(link) == 2;
-    }
-
     /** The switch first, then the vent on the body, then the one on the neck. */
     private int rank(String link) {
         Keywork keywork = ask.keywork();
-        Link found = keywork.links().get(link);
-        return keywork.cupOf(keywork.keys().get(found.follower()))
-                .map(cup ->
-                        keywork.tube().partAt(keywork.holeOf(cup).at().atMm()) == hornwright.bench.horn.HornPart.NECK
-                                ? 2
-                                : 1)
-                .orElse(0);
+        if (ClearanceBand.opensTheNeckVent(keywork, link)) {
+            return 2;
+        }
+        return keywork.cupOf(keywork.keys().get(keywork.links().get(link).follower()))
+                        .isPresent()
+                ? 1
+                : 0;
     }
 }

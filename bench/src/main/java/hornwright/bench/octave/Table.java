@@ -8,6 +8,7 @@ import hornwright.bench.horn.Touch;
 import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
+import hornwright.bench.plan.measured.ClearanceBand;
 import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.sheet.SheetLine;
@@ -37,7 +38,6 @@ final class Table {
             lines.add(line(
                     tab.link(),
                     OctaveSheet.AT_REST,
-                    Band.free(ask.rules(), "table.tab-least_mm", "table.tab-most_mm"),
                     "too close: G♯ is let go all the time and may leak",
                     "too far: the finger moves before G♯ does"));
         }
@@ -45,23 +45,12 @@ final class Table {
             lines.add(line(
                     hold.link(),
                     OctaveSheet.DOWN,
-                    Band.touching(ask.rules()),
                     "",
                     "low C♯ is not held shut while this key is down: the low notes leak there"));
         }
         for (TableClearance over : table.bFlatOverB()) {
-            lines.add(line(
-                    over.link(),
-                    OctaveSheet.AT_REST,
-                    new Band(0, ask.rules().value("table.over_mm"), false),
-                    "",
-                    "too far: the finger moves before low B does"));
-            lines.add(line(
-                    over.link(),
-                    OctaveSheet.DOWN,
-                    Band.touching(ask.rules()),
-                    "",
-                    "low B♭ does not take low B down with it"));
+            lines.add(line(over.link(), OctaveSheet.AT_REST, "", "too far: the finger moves before low B does"));
+            lines.add(line(over.link(), OctaveSheet.DOWN, "", "low B♭ does not take low B down with it"));
         }
         return lines;
     }
@@ -71,7 +60,7 @@ final class Table {
         return OctaveSheet.touches(ask.keywork()).stream().map(this::lost).toList();
     }
 
-    private SheetLine line(String link, String point, Band band, String close, String far) {
+    private SheetLine line(String link, String point, String close, String far) {
         String id = OctaveSheet.id(link, point);
         Optional<PlannedNumber> mm =
                 ask.last(ReadingKind.CLEARANCE, link, point).flatMap(read::amount);
@@ -79,6 +68,8 @@ final class Table {
             return SheetLine.untried(id);
         }
         double value = mm.get().value();
+        ClearanceBand band = ClearanceBand.of(ask.keywork(), ask.rules(), link, point)
+                .orElseThrow(() -> new IllegalStateException(link + " is no contact of the low table"));
         List<Told> numbers = new ArrayList<>();
         numbers.add(new Told(band.touches() ? "must touch" : "clearance", mm.get()));
         if (!band.touches()) {

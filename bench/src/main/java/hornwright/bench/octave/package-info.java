@@ -3,7 +3,7 @@
  * which order, and what that does in the other states.
  *
  * <p>Main types: {@link hornwright.bench.octave.OctaveSheet} and {@link hornwright.bench.octave.Contact}. It is rigid
- * geometry; forces are the linkage's business. Read {@link hornwright.bench.octave.Band} first.
+ * geometry; forces are the linkage's business. Read {@link hornwright.bench.plan.measured.ClearanceBand} first.
  */
 @NullMarked
 package hornwright.bench.octave;

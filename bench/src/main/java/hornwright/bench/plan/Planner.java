@@ -54,7 +54,7 @@ public final class Planner {
 
     /** The same, leaning on what this planner answered before. */
     public Plan replan(PlanInputs inputs) {
-        Measurements measured = Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone());
+        Measurements measured = Measurements.of(inputs);
         Map<String, PlaceTreatment> treated = treatments.answer("treatments", treatment(inputs), TreatmentChapter::of);
         Map<String, PadAnswer> padAnswers = new LinkedHashMap<>();
         Map<String, HeightAnswer> heightAnswers = new LinkedHashMap<>();

@@ -14,11 +14,7 @@ import java.util.Optional;
 /** What every sheet is made from: the horn, the readings that still count, the rules, and what the horn is for. */
 public record SheetAsked(Keywork keywork, Measurements measured, ShopRules rules, AgreedUse use) {
     public static SheetAsked of(PlanInputs inputs) {
-        return new SheetAsked(
-                inputs.keywork(),
-                Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone()),
-                inputs.rules(),
-                inputs.use());
+        return new SheetAsked(inputs.keywork(), Measurements.of(inputs), inputs.rules(), inputs.use());
     }
 
     /** The last reading of this at this point. */

@@ -26,7 +26,7 @@ final class FileChronicle {
         FileChronicle file = new FileChronicle();
         decisions.forEach(each -> file.add(each.when(), Instant.MIN, new Happening.Settled(each.decision())));
         readings.stream()
-                .filter(Chronicle::isInput)
+                .filter(Chronicle::keeps)
                 .forEach(reading -> file.add(
                         reading.stage().compareTo(stage) < 0 ? null : reading.when(),
                         Instant.MIN,

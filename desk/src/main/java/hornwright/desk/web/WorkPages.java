@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.bench.job.Posted;
+import hornwright.bench.job.StageReached;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.steps.Step;
 import hornwright.bench.survey.AgreedUse;
@@ -12,6 +14,7 @@ import hornwright.desk.use.RecordWork;
 import hornwright.desk.use.Saved;
 import hornwright.desk.use.TurnClock;
 import hornwright.desk.web.view.Clocks;
+import hornwright.desk.web.view.LapseRows;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.TrayRows;
 import hornwright.desk.web.view.WorkRows;
@@ -43,8 +46,8 @@ final class WorkPages {
         desk.answer(
                 context,
                 "work",
-                new WorkRows(bench, desk.shop().house().state().measuredRules(), Desk::fresh, Instant.now())
-                        .page(desk.frame(context, bench, "Work", "work"), said(context)));
+                new WorkRows(bench, desk.plans().inputs(bench.job()), Desk::fresh, Instant.now())
+                        .page(desk.frame(context, bench, "Work", "work"), said(context, bench)));
     }
 
     private void record(Context context) {
@@ -58,8 +61,8 @@ final class WorkPages {
     private void reach(Context context) {
         OnBench bench = desk.bench(context);
         Stage stage = chosen(Stage.class, Desk.field(context, "stage"), "Say how far the work has come.");
-        Desk.kept(new ReachStage(desk.shop()).reach(bench.id(), Desk.form(context), stage));
-        Back.to(context, bench.address("work"));
+        Saved.Kept kept = Desk.kept(new ReachStage(desk.shop()).reach(bench.id(), Desk.form(context), stage));
+        Back.to(context, bench.address("work") + "?saved=" + kept.seq());
     }
 
     private void agree(Context context) {
@@ -134,18 +137,23 @@ final class WorkPages {
         return changed ? step.id().replaceFirst("^[a-z]+\\.", "") : step.id();
     }
 
-    private String said(Context context) {
+    /** When it was kept; of a stage also what no longer counts since. */
+    private String said(Context context, OnBench bench) {
         String seq = context.queryParam("saved");
-        OnBench bench = desk.bench(context);
         boolean known = seq != null
-                && seq.matches("\\d{1,9}")
+                && seq.matches("[1-9]\\d{0,8}")
                 && Long.parseLong(seq) <= bench.history().seq();
-        return known && Long.parseLong(seq) > 0
-                ? "saved "
-                        + Clocks.time(bench.history()
-                                .edits()
-                                .get(Integer.parseInt(seq) - 1)
-                                .at())
-                : "";
+        if (!known) {
+            return "";
+        }
+        Posted posted = bench.history().edits().get(Integer.parseInt(seq) - 1);
+        String saved = "saved " + Clocks.time(posted.at());
+        return posted.edit() instanceof StageReached reached
+                ? bench.history()
+                        .stateAt(posted.seq() - 1)
+                        .map(before -> "%s; %s"
+                                .formatted(saved, LapseRows.said(desk.plans().inputs(before), reached.stage())))
+                        .orElse(saved)
+                : saved;
     }
 }

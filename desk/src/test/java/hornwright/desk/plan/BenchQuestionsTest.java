@@ -124,7 +124,8 @@ final class BenchQuestionsTest {
         List<String> stale = plan.stale().stream().map(StaleReading::reading).toList();
         job.readings().forEach(reading -> {
             boolean gone = switch (reading.kind()) {
-                case RIM_GAP, FRONT_HEIGHT, TRIAL_PAD, LINKED_GAP, PLAY, TOUCH_WEIGHT -> true;
+                case RIM_GAP, FRONT_HEIGHT, TRIAL_PAD, LINKED_GAP, TOUCH_WEIGHT -> true;
+                case PLAY -> !reading.observed().equals(new Observed.Play(PlayGrade.NONE, PlayGrade.NONE));
                 default -> false;
             };
             assertThat(stale.contains(reading.id())).as(reading.toString()).isEqualTo(gone);

@@ -140,7 +140,8 @@ class RegulationChapterTest {
     }
 
     private static List<String> stillCount(List<Reading> readings, WorkDone... done) {
-        Measurements measured = Measurements.of(ALTO, Stage.HEIGHTS_SET, readings, List.of(done));
+        Measurements measured = Measurements.of(
+                PlanInputs.of(ALTO).at(Stage.HEIGHTS_SET).withReadings(readings).withWorkDone(List.of(done)));
         return RegulationChapter.Question.of(ALTO, measured, RULES).readings().stream()
                 .map(Reading::point)
                 .distinct()

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.bench.neck.NeckSheet;
-import hornwright.bench.neck.Point;
 import hornwright.bench.sheet.SheetLine;
 import hornwright.bench.sheet.Verdict;
 import hornwright.bench.sound.LeakEffect;
+import hornwright.bench.survey.NeckPoint;
 import hornwright.bench.survey.ReadingKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,7 +23,7 @@ class NeckSheetTest {
     @Test
     void the_gap_is_a_ring_and_as_one_hole_it_is_smaller_than_its_area_says() {
         SheetLine line = NeckSheet.of(measured(24.50, 24.50, 24.50, 24.50)
-                        .mm(ReadingKind.NECK, "neck", Point.RECEIVER.words(), 24.60)
+                        .mm(ReadingKind.NECK, "neck", NeckPoint.RECEIVER.words(), 24.60)
                         .asked())
                 .line(NeckSheet.TENON)
                 .orElseThrow();
@@ -37,7 +37,7 @@ class NeckSheetTest {
     @Test
     void a_tenon_larger_than_its_receiver_is_measured_again_and_never_forced() {
         SheetLine line = NeckSheet.of(measured(24.50, 24.50, 24.50, 24.50)
-                        .mm(ReadingKind.NECK, "neck", Point.RECEIVER.words(), 24.45)
+                        .mm(ReadingKind.NECK, "neck", NeckPoint.RECEIVER.words(), 24.45)
                         .asked())
                 .line(NeckSheet.TENON)
                 .orElseThrow();
@@ -47,9 +47,9 @@ class NeckSheetTest {
     @Test
     void a_cork_is_thicker_at_the_tip_where_the_neck_is_thinner() {
         SheetLine line = NeckSheet.of(Asking.alto()
-                        .mm(ReadingKind.NECK, "neck", Point.BORE.words(), 16.0)
-                        .mm(ReadingKind.NECK, "neck", Point.NECK_END.words(), 12.4)
-                        .mm(ReadingKind.NECK, "neck", Point.CORK_BACK.words(), 13.6)
+                        .mm(ReadingKind.NECK, "neck", NeckPoint.BORE.words(), 16.0)
+                        .mm(ReadingKind.NECK, "neck", NeckPoint.NECK_END.words(), 12.4)
+                        .mm(ReadingKind.NECK, "neck", NeckPoint.CORK_BACK.words(), 13.6)
                         .asked())
                 .line(NeckSheet.CORK)
                 .orElseThrow();
@@ -88,10 +88,10 @@ class NeckSheetTest {
 
     private static Asking measured(double upper, double across, double lower, double lowerAcross) {
         return Asking.alto()
-                .mm(ReadingKind.NECK, "neck", Point.TENON_UPPER.words(), upper)
-                .mm(ReadingKind.NECK, "neck", Point.TENON_UPPER_ACROSS.words(), across)
-                .mm(ReadingKind.NECK, "neck", Point.TENON_LOWER.words(), lower)
-                .mm(ReadingKind.NECK, "neck", Point.TENON_LOWER_ACROSS.words(), lowerAcross);
+                .mm(ReadingKind.NECK, "neck", NeckPoint.TENON_UPPER.words(), upper)
+                .mm(ReadingKind.NECK, "neck", NeckPoint.TENON_UPPER_ACROSS.words(), across)
+                .mm(ReadingKind.NECK, "neck", NeckPoint.TENON_LOWER.words(), lower)
+                .mm(ReadingKind.NECK, "neck", NeckPoint.TENON_LOWER_ACROSS.words(), lowerAcross);
     }
 
     private static double told(SheetLine line, String label) {

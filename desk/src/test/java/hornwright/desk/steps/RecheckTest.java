@@ -3,6 +3,7 @@ package hornwright.desk.steps;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.job.Arrival;
 import hornwright.bench.job.Decided;
 import hornwright.bench.job.DecisionDropped;
@@ -26,12 +27,15 @@ import hornwright.bench.steps.StepState;
 import hornwright.bench.steps.StepsAsked;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.NeckCheck;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.PadClass;
+import hornwright.bench.survey.PlayGrade;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.Treatment;
+import hornwright.bench.survey.Unit;
 import hornwright.bench.survey.WorkDone;
 import hornwright.bench.survey.WorkKind;
 import hornwright.desk.keyworkfile.KeyworkFile;
@@ -107,7 +111,7 @@ final class RecheckTest {
         Map<String, StepState> states = states(first, SIGNED, inside("r.2", 33.1));
         assertThat(rechecks(states)).isEqualTo(withAllRestingOn("pad.low-e-flat"));
         assertThat(states.get("pad.low-e-flat"))
-                .isEqualTo(new StepState.Recheck("cup of low E♭ measured again: 33.1, was 32.8", List.of()));
+                .isEqualTo(new StepState.Recheck("cup of low E♭ measured again: 33.1 mm, was 32.8 mm", List.of()));
         assertThat(rechecks(states(first, SIGNED, inside("r.2", 32.85)))).isEmpty();
         assertThat(rechecks(states(first, inside("r.2", 33.1), SIGNED))).isEmpty();
         assertThat(rechecks(states(SIGNED, first))).isEmpty();
@@ -132,6 +136,105 @@ final class RecheckTest {
         assertThat(rechecks(states(SIGNED, height("cup.g", 5.3), SIGNED))).isEmpty();
         assertThat(rechecks(states(SIGNED, SIGNED, bent))).isEqualTo(withAllRestingOn("arm.g"));
         assertThat(states(SIGNED, new StageReached(Stage.CORKED)).get("pad.g")).isInstanceOf(StepState.Ready.class);
+    }
+
+    @Test
+    void a_rim_that_reads_worse_after_it_was_signed_brings_back_its_hole_and_all_that_rests_on_it() {
+        Map<String, StepState> states = states(gap("r.1", 0.02), SIGNED, gap("r.2", 0.14));
+        assertThat(rechecks(states)).isEqualTo(withAllRestingOn("level.d"));
+        assertThat(rechecks(states)).contains("pad.d", "height.d").doesNotContain("pad.e", "level.e");
+        assertThat(states.get("level.d"))
+                .isEqualTo(new StepState.Recheck("worst rim gap of D reads 0.14 mm at 4.0 o'clock", List.of()));
+        assertThat(rechecks(states(gap("r.1", 0.14), SIGNED, gap("r.2", 0.02)))).isEmpty();
+        assertThat(rechecks(states(SIGNED, gap("r.1", 0.06)))).isEmpty();
+    }
+
+    @Test
+    void a_rim_found_right_as_it_is_or_left_by_choice_is_asked_again_only_when_it_gets_worse_still() {
+        JobEdit found = new WorkRecorded(new WorkDone("w.1", WorkKind.FOUND_RIGHT, "level.d", null));
+        assertThat(states(SIGNED, gap("r.1", 0.14), found, gap("r.2", 0.15)).get("level.d"))
+                .isEqualTo(new StepState.Good());
+        assertThat(states(SIGNED, gap("r.1", 0.14), found, gap("r.2", 0.25)).get("level.d"))
+                .isEqualTo(new StepState.Recheck(
+                        "worst rim gap of D measured again: 0.25 mm at 4.0 o'clock, was 0.14 mm at 4.0 o'clock",
+                        List.of()));
+        JobEdit level = new WorkRecorded(new WorkDone("w.2", WorkKind.SIGNED_OFF, "level.d", null));
+        JobEdit fitted = new StageReached(Stage.KEYS_FITTED);
+        assertThat(states(fitted, choice("leave"), gap("r.1", 0.14), level, gap("r.2", 0.15))
+                        .get("level.d"))
+                .isEqualTo(new StepState.Good());
+        assertThat(states(fitted, choice("lift"), gap("r.1", 0.14), level, gap("r.2", 0.14))
+                        .get("level.d"))
+                .isInstanceOf(StepState.Recheck.class);
+    }
+
+    @Test
+    void every_sheet_brings_back_its_own_step_by_what_it_reads_worse() {
+        onlyAfter("fit.d", reading(ReadingKind.PLAY, "d", "", new Observed.Play(PlayGrade.CLEAR, PlayGrade.NONE)));
+        onlyAfter("fit.d", reading(ReadingKind.HINGE, "d", "across the rod", Observed.Amount.mm(0.12, 0.01)));
+        onlyAfter("neck", reading(ReadingKind.NECK_CHECK, "neck", "slides", new Observed.Says("rocks")));
+        onlyAfter("neck", reading(ReadingKind.LEAK_SITE, site(PlaceKind.TENON), "", new Observed.Says("leaks")));
+        onlyAfter("solder", reading(ReadingKind.LEAK_SITE, site(PlaceKind.BRACE), "", new Observed.Says("leaks")));
+        onlyAfter("pad.e", reading(ReadingKind.LEAK_SITE, "pad.e", "", new Observed.Says("leaks")));
+        onlyAfter(
+                "octave",
+                reading(ReadingKind.NECK_CHECK, "neck", NeckCheck.TURNED.point(), new Observed.Says("opens the vent")));
+        String tab = ALTO.lowTable().gSharpTabs().getFirst().link();
+        onlyAfter(
+                "regulate." + tab.replace("link.", ""),
+                reading(ReadingKind.CLEARANCE, tab, "at rest", Observed.Amount.mm(0.9, 0.02)));
+        onlyAfter("arm.d", reading(ReadingKind.METAL_OFF, "d", "in all", Observed.Amount.mm(0.08, 0.01)));
+        onlyAfter(
+                "second.pads",
+                reading(ReadingKind.LEAK, "horn", "", new Observed.Amount(9, Unit.MILLILITRES_PER_SECOND, 0.5)));
+    }
+
+    @Test
+    void the_same_sheets_ask_for_nothing_while_they_read_as_they_should() {
+        for (JobEdit good : List.of(
+                reading(ReadingKind.PLAY, "d", "", new Observed.Play(PlayGrade.NONE, PlayGrade.JUST_FELT)),
+                reading(ReadingKind.NECK_CHECK, "neck", "slides", new Observed.Says("without rock")),
+                reading(ReadingKind.LEAK_SITE, "pad.e", "", new Observed.Says("seals")),
+                reading(ReadingKind.TOUCH_WEIGHT, "d", "", new Observed.Amount(0.5, Unit.NEWTON, 0.02)),
+                reading(ReadingKind.METAL_OFF, "d", "in all", Observed.Amount.mm(0, 0.01)))) {
+            assertThat(rechecks(states(SIGNED, good))).isEmpty();
+        }
+    }
+
+    private static void onlyAfter(String step, JobEdit read) {
+        assertThat(rechecks(states(SIGNED, read))).isEqualTo(withAllRestingOn(step));
+    }
+
+    private static String site(PlaceKind kind) {
+        return ALTO.places().stream()
+                .filter(place -> place.kind() == kind)
+                .findFirst()
+                .orElseThrow()
+                .id();
+    }
+
+    private static JobEdit gap(String id, double mm) {
+        return new ReadingTaken(new Reading(
+                id,
+                ReadingKind.RIM_GAP,
+                "d",
+                "",
+                new Observed.RimGap(mm, 0.01, 4),
+                "feeler",
+                "",
+                "",
+                null,
+                Stage.RESTED,
+                null));
+    }
+
+    private static JobEdit choice(String word) {
+        return reading(ReadingKind.RIM_CHECK, "d", "choice", new Observed.Says(word));
+    }
+
+    private static JobEdit reading(ReadingKind kind, String of, String point, Observed observed) {
+        return new ReadingTaken(new Reading(
+                "r." + kind + of + point, kind, of, point, observed, "eye", "", "", null, Stage.RESTED, null));
     }
 
     /** The bench as it truly is, found from the whole log at once, step by step and from the definition. */

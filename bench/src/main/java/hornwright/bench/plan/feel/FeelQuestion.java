@@ -20,7 +20,7 @@ public record FeelQuestion(Keywork keywork, List<Reading> weights, Stock stock, 
     }
 
     public static FeelQuestion of(PlanInputs inputs) {
-        Measurements measured = Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone());
+        Measurements measured = Measurements.of(inputs);
         return new FeelQuestion(
                 inputs.keywork(), measured.all(ReadingKind.TOUCH_WEIGHT).toList(), inputs.stock(), inputs.rules());
     }

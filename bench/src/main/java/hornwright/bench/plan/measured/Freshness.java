@@ -3,6 +3,9 @@ package hornwright.bench.plan.measured;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Link;
+import hornwright.bench.plan.PlanInputs;
+import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
@@ -15,13 +18,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which work voids which reading (bench judgement). A stage of the order of work voids a kind of reading on the whole
- * horn; a piece of work voids readings on what it touched. The inside diameter of a cup outlives everything but work on
+ * horn but on what it left {@link Untouched untouched}; a piece of work voids readings on what it touched. The inside diameter of a cup outlives everything but work on
  * that cup.
  */
-final class Freshness {
+public final class Freshness {
     private static final EnumSet<ReadingKind> HEIGHTS =
             EnumSet.of(ReadingKind.FRONT_HEIGHT, ReadingKind.CENTRE_HEIGHT, ReadingKind.FOOT_CLEARANCE);
     private static final EnumSet<ReadingKind> LANDING =
@@ -68,38 +72,67 @@ final class Freshness {
     private final Keywork keywork;
     private final Stage now;
     private final List<WorkDone> done;
+    private final Untouched untouched;
 
-    Freshness(Keywork keywork, Stage now, List<WorkDone> done) {
+    private Freshness(Keywork keywork, Stage now, List<WorkDone> done, Untouched untouched) {
         this.keywork = keywork;
         this.now = now;
         this.done = done;
+        this.untouched = untouched;
+    }
+
+    /** How the readings of these inputs go stale. */
+    public static Freshness of(PlanInputs inputs) {
+        return of(
+                inputs.keywork(),
+                inputs.stage(),
+                inputs.readings(),
+                inputs.workDone(),
+                inputs.decisions(),
+                inputs.rules());
+    }
+
+    public static Freshness of(
+            Keywork keywork,
+            Stage now,
+            List<Reading> readings,
+            List<WorkDone> done,
+            List<Decision> decisions,
+            ShopRules rules) {
+        return new Freshness(keywork, now, done, new Untouched(keywork, readings, done, decisions, rules));
     }
 
     /** Why a reading no longer counts; empty while it does. */
-    Optional<String> whyStale(Reading reading) {
-        for (Stage stage : Stage.values()) {
-            boolean between = stage.compareTo(reading.stage()) > 0 && stage.compareTo(now) <= 0;
-            if (between && voids(stage, reading.kind())) {
-                return Optional.of("taken at " + reading.stage().word() + "; since then: " + stage.word());
-            }
+    public Optional<String> whyStale(Reading reading) {
+        Optional<Stage> stage = voidingStage(reading, now);
+        if (stage.isPresent()) {
+            return Optional.of("taken at " + reading.stage().word() + "; since then: "
+                    + stage.get().word());
         }
         return done.stream()
-                .filter(work -> voids(work, reading))
+                .filter(work -> later(work.when(), reading.when()) && voids(work, reading))
                 .findFirst()
                 .map(work -> "since then on " + work.of() + ": " + work.kind().word());
     }
 
-    private static boolean voids(Stage stage, ReadingKind kind) {
-        return LinkedFreshness.isLinked(kind)
-                ? LinkedFreshness.isVoidedBy(stage)
-                : BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class))
-                        .contains(kind);
+    /** The first stage after that of the reading, up to {@code reached}, whose work changes what it says. */
+    public Optional<Stage> voidingStage(Reading reading, Stage reached) {
+        return Stream.of(Stage.values())
+                .filter(stage -> stage.compareTo(reading.stage()) > 0 && stage.compareTo(reached) <= 0)
+                .filter(stage -> voids(stage, reading))
+                .findFirst();
     }
 
-    private boolean voids(WorkDone work, Reading reading) {
-        if (!later(work.when(), reading.when())) {
-            return false;
-        }
+    private boolean voids(Stage stage, Reading reading) {
+        boolean kind = LinkedFreshness.isLinked(reading.kind())
+                ? LinkedFreshness.isVoidedBy(stage)
+                : BY_STAGE.getOrDefault(stage, EnumSet.noneOf(ReadingKind.class))
+                        .contains(reading.kind());
+        return kind && !untouched.by(stage, reading);
+    }
+
+    /** Whether this work changes what a reading from before it says. */
+    public boolean voids(WorkDone work, Reading reading) {
         if (LinkedFreshness.isLinked(reading.kind())) {
             return LinkedFreshness.isVoidedBy(work.kind())
                     && LinkedFreshness.ways(keywork, reading).anyMatch(touched(work)::contains);

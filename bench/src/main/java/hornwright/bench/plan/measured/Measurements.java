@@ -1,11 +1,10 @@
 package hornwright.bench.plan.measured;
 
-import hornwright.bench.horn.Keywork;
+import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.StaleReading;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
-import hornwright.bench.survey.WorkDone;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,9 +21,12 @@ public final class Measurements {
 
     private Measurements() {}
 
-    public static Measurements of(Keywork keywork, Stage now, List<Reading> readings, List<WorkDone> done) {
+    public static Measurements of(PlanInputs inputs) {
+        return of(Freshness.of(inputs), inputs.readings());
+    }
+
+    private static Measurements of(Freshness freshness, List<Reading> readings) {
         Measurements all = new Measurements();
-        Freshness freshness = new Freshness(keywork, now, done);
         for (Reading reading : readings) {
             Topic topic = new Topic(reading.kind(), reading.of());
             if (reading.stage() == Stage.ARRIVAL) {

@@ -9,13 +9,12 @@ import hornwright.bench.horn.Link;
 import hornwright.bench.horn.Place;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Decision;
-import hornwright.bench.survey.Reading;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Which step has to suit a decision or a measurement, and how that is said in one line. */
+/** Which step has to suit a decision, and how that is said in one line. */
 final class Demands {
     private final Keywork keywork;
     private final WorkGraph graph;
@@ -50,11 +49,6 @@ final class Demands {
         return keywork.cups().find(id).flatMap(step).stream().toList();
     }
 
-    /** The pad is chosen by the cup it goes into. */
-    Optional<String> stepOf(Reading reading) {
-        return keywork.cups().find(reading.of()).flatMap(this::pads);
-    }
-
     String why(Decision decision) {
         return switch (decision) {
             case Decision.Height height -> "%s accepted at %s mm".formatted(thing(height), height.frontMm());
@@ -71,17 +65,6 @@ final class Demands {
     /** What was decided about, when the decision was taken back. */
     String whyDropped(Decision decision) {
         return thing(decision) + ": decision taken back";
-    }
-
-    /** "cup of low E♭ measured again: 33.1, was 32.8". */
-    String why(Reading reading, Wanted.Read now, Wanted.Read was) {
-        String what = reading.kind().word().replaceFirst(" inside diameter$", "");
-        return "%s of %s measured again: %s, was %s"
-                .formatted(
-                        what,
-                        cup(reading.of()),
-                        now.number().value(),
-                        was.number().value());
     }
 
     private String thing(Decision decision) {

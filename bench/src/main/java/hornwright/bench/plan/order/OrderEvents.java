@@ -1,61 +1,55 @@
 package hornwright.bench.plan.order;
 
-import hornwright.bench.horn.Keywork;
-import hornwright.bench.horn.Place;
-import hornwright.bench.plan.Reasons;
-import hornwright.bench.plan.measured.ReadNumbers;
+import hornwright.bench.plan.measured.Freshness;
 import hornwright.bench.steps.Disturbances;
 import hornwright.bench.steps.Step;
 import hornwright.bench.steps.WorkEvent;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Happening;
+import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.RimChoice;
 import hornwright.bench.survey.Stage;
 import hornwright.bench.survey.WorkDone;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
-/**
- * The course of a job as signatures and disturbances. A decision or a measurement disturbs its step only when the step
- * was last signed on another one: changed and changed back before anybody signed, it asks for nothing.
- */
+/** The course of a job as signatures and disturbances. */
 final class OrderEvents {
     private final OrderChapter.Question ask;
     private final WorkGraph graph;
     private final Demands demands;
     private final Disturbances disturbances;
-    private final ReadNumbers read;
-    private final Map<String, Wish> wishes = new LinkedHashMap<>();
+    private final StepsOfReadings steps;
+    private final Readout readout;
+    private final Freshness freshness;
+    private final ReadingWords words;
+    private final Ledger ledger = new Ledger();
     private final Map<String, Decision> decided = new LinkedHashMap<>();
-
-    /** With a place kept free for each disturbance that may turn out to be one. */
-    private final List<@Nullable WorkEvent> events = new ArrayList<>();
-
-    /** What one decision or measurement wants of a step now, and what the step was last signed on. */
-    private static final class Wish {
-        private final String step;
-        private Wanted signedOn = new Wanted.Nothing();
-        private Wanted now = new Wanted.Nothing();
-        private int at = -1;
-        private Function<Wanted, String> why = was -> "";
-
-        Wish(String step) {
-            this.step = step;
-        }
-    }
+    private final Map<String, Reading> measured = new HashMap<>();
 
     private OrderEvents(OrderChapter.Question ask, WorkGraph graph) {
         this.ask = ask;
         this.graph = graph;
         this.demands = new Demands(ask.keywork(), graph);
         this.disturbances = new Disturbances(graph);
-        this.read = new ReadNumbers(ask.rules(), new Reasons());
+        this.steps = new StepsOfReadings(ask.keywork(), graph);
+        this.readout = new Readout(ask.keywork(), ask.rules());
+        this.words = new ReadingWords(ask.keywork());
+        this.freshness = Freshness.of(
+                ask.keywork(),
+                ask.stage(),
+                ask.chronicle().readings(),
+                ask.done(),
+                ask.chronicle().decisions(),
+                ask.rules());
     }
 
     static List<WorkEvent> of(OrderChapter.Question ask, WorkGraph graph) {
@@ -66,6 +60,7 @@ final class OrderEvents {
         List<Happening> happenings = ask.chronicle().happenings();
         List<Stage> reached = standing(happenings);
         if (reached.isEmpty() || reached.getLast() != ask.stage()) {
+            happenings = earlierFirst(happenings);
             reach(ask.stage());
         }
         int stages = 0;
@@ -75,13 +70,26 @@ final class OrderEvents {
                 case Happening.Worked worked -> work(worked.work());
                 case Happening.Settled settled -> settle(settled.decision());
                 case Happening.Dropped dropped -> drop(dropped.about());
-                case Happening.Measured measured -> measure(measured.reading());
-                case Happening.Withdrawn withdrawn -> withdraw(withdrawn.reading());
+                case Happening.Measured reading -> measure(reading.reading());
+                case Happening.Withdrawn withdrawn -> ledger.withdraw(withdrawn.reading());
             }
         }
         ask.chronicle().without(ask.done()).forEach(this::work);
-        wishes.values().forEach(this::close);
-        return events.stream().filter(Objects::nonNull).toList();
+        return ledger.events();
+    }
+
+    /** Nobody wrote down when the stage was reached: what was read at an earlier one was read before it. */
+    private List<Happening> earlierFirst(List<Happening> happenings) {
+        List<Happening> later = new ArrayList<>();
+        for (Happening happening : happenings) {
+            if (happening instanceof Happening.Measured measured
+                    && measured.reading().stage().compareTo(ask.stage()) < 0) {
+                measure(measured.reading());
+            } else {
+                later.add(happening);
+            }
+        }
+        return later;
     }
 
     /** The stages reached, each no further than the job was set back to later. */
@@ -104,13 +112,24 @@ final class OrderEvents {
         }
         for (Step step : graph.steps()) {
             if (step.stage().compareTo(stage) <= 0) {
-                add(new WorkEvent.SignedOff(step.id(), false));
+                ledger.sign(step.id(), false);
             }
         }
+        lapse(reading -> freshness.voidingStage(reading, stage).isPresent());
     }
 
     private void work(WorkDone work) {
-        disturbances.of(work, name(work.of())).ifPresent(this::add);
+        disturbances.of(work, words.name(work.of())).ifPresent(event -> {
+            switch (event) {
+                case WorkEvent.SignedOff signed -> ledger.sign(signed.step(), signed.changed());
+                case WorkEvent.Disturbed disturbed -> ledger.disturb(disturbed.step(), disturbed.why());
+            }
+        });
+        lapse(reading -> freshness.voids(work, reading));
+    }
+
+    private void lapse(Predicate<Reading> voided) {
+        ledger.lapse(id -> measured.containsKey(id) && voided.test(measured.get(id)));
     }
 
     private void settle(Decision decision) {
@@ -127,68 +146,30 @@ final class OrderEvents {
 
     private void want(Decision decision, Wanted wanted, String why) {
         for (String step : demands.stepsOf(decision)) {
-            wish(decision.about() + " " + step, step, wanted, was -> why);
+            ledger.want(decision.about() + " " + step, step, wanted, (is, was) -> why);
         }
     }
 
     private void measure(Reading reading) {
-        String topic = "%s %s %s".formatted(reading.kind().word(), reading.of(), reading.point());
-        demands.stepOf(reading)
-                .ifPresent(step -> read.amount(reading).ifPresent(number -> {
-                    Wanted.Read now = new Wanted.Read(reading.id(), reading.series(), number);
-                    wish(
-                            topic,
-                            step,
-                            now,
-                            was -> was instanceof Wanted.Read before ? demands.why(reading, now, before) : "");
-                }));
-    }
-
-    /** As if it had never been read; what was signed on it stays so until the next reading says otherwise. */
-    private void withdraw(String reading) {
-        for (Wish wish : wishes.values()) {
-            if (wish.now instanceof Wanted.Read now && now.id().equals(reading)) {
-                wish.now = wish.signedOn;
-            }
+        measured.put(reading.id(), reading);
+        steps.of(reading)
+                .ifPresent(step -> Stream.concat(readout.before(reading).stream(), readout.of(reading).stream())
+                        .forEach(wanted ->
+                                ledger.want(topic(reading), step, wanted, (is, was) -> words.why(reading, is, was))));
+        if (reading.kind() == ReadingKind.RIM_CHECK && reading.observed() instanceof Observed.Says says) {
+            boolean left =
+                    RimChoice.of(says.word()).filter(RimChoice.LEAVE::equals).isPresent();
+            steps.of(reading).ifPresent(step -> ledger.accept(gap(reading.of()), step, left));
         }
     }
 
-    private void wish(String topic, String step, Wanted wanted, Function<Wanted, String> why) {
-        Wish wish = wishes.computeIfAbsent(topic, none -> new Wish(step));
-        wish.now = wanted;
-        wish.why = why;
-        if (wanted instanceof Wanted.Read && wish.signedOn instanceof Wanted.Nothing) {
-            wish.signedOn = wanted;
-        }
-        wish.at = events.size();
-        events.add(null);
+    /** Readings of one topic take each other's place; another trial pad is another trial. */
+    private static String topic(Reading reading) {
+        String stack = reading.observed() instanceof Observed.TrialPad trial ? " with " + trial.stackMm() : "";
+        return "%s %s %s%s".formatted(reading.kind().word(), reading.of(), reading.point(), stack);
     }
 
-    private void add(WorkEvent event) {
-        if (event instanceof WorkEvent.SignedOff) {
-            wishes.values().stream()
-                    .filter(wish -> wish.step.equals(event.step()))
-                    .forEach(this::close);
-        }
-        events.add(event);
-    }
-
-    /** Its step is signed, or all is told: now it shows whether something else was wanted than before. */
-    private void close(Wish wish) {
-        if (wish.now.differsFrom(wish.signedOn)) {
-            events.set(wish.at, new WorkEvent.Disturbed(wish.step, wish.why.apply(wish.signedOn)));
-        }
-        wish.signedOn = wish.now;
-    }
-
-    /** The trade name of what was worked on; steps and unknown things keep their id. */
-    private String name(String of) {
-        Keywork keywork = ask.keywork();
-        String bare = of.replaceFirst("^cup\\.", "");
-        return keywork.keys()
-                .find(bare)
-                .map(key -> key.name().display())
-                .or(() -> keywork.places().find(of).map(Place::display))
-                .orElse(of);
+    private static String gap(String hole) {
+        return "%s %s ".formatted(ReadingKind.RIM_GAP.word(), hole);
     }
 }

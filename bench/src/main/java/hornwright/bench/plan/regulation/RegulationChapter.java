@@ -43,10 +43,7 @@ public final class RegulationChapter {
         }
 
         public static Question of(PlanInputs inputs) {
-            return of(
-                    inputs.keywork(),
-                    Measurements.of(inputs.keywork(), inputs.stage(), inputs.readings(), inputs.workDone()),
-                    inputs.rules());
+            return of(inputs.keywork(), Measurements.of(inputs), inputs.rules());
         }
 
         public static Question of(Keywork keywork, Measurements measured, ShopRules rules) {

@@ -40,7 +40,7 @@ public record SeatQuestion(
     /** One question for each cup of the horn, in the order of the keywork. */
     public static List<SeatQuestion> all(PlanInputs inputs) {
         Keywork keywork = inputs.keywork();
-        Measurements measured = Measurements.of(keywork, inputs.stage(), inputs.readings(), inputs.workDone());
+        Measurements measured = Measurements.of(inputs);
         double[] held =
                 Balance.of(Action.asBuilt(keywork).mechanism()).atRest().cups().force();
         List<SeatQuestion> all = new ArrayList<>();

@@ -2,7 +2,7 @@ package hornwright.desk.web.view;
 
 import hornwright.bench.neck.Check;
 import hornwright.bench.neck.NeckSheet;
-import hornwright.bench.neck.Point;
+import hornwright.bench.survey.NeckPoint;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.desk.web.view.SheetLayout.Field;
 import hornwright.desk.web.view.SheetLayout.Line;
@@ -22,18 +22,18 @@ final class NeckLayout {
                 "Tenon",
                 "",
                 fields(
-                        Point.TENON_UPPER,
-                        Point.TENON_UPPER_ACROSS,
-                        Point.TENON_LOWER,
-                        Point.TENON_LOWER_ACROSS,
-                        Point.RECEIVER,
-                        Point.TENON_LENGTH),
+                        NeckPoint.TENON_UPPER,
+                        NeckPoint.TENON_UPPER_ACROSS,
+                        NeckPoint.TENON_LOWER,
+                        NeckPoint.TENON_LOWER_ACROSS,
+                        NeckPoint.RECEIVER,
+                        NeckPoint.TENON_LENGTH),
                 List.of());
         Line cork = new Line(
                 NeckSheet.CORK,
                 "Cork",
                 "",
-                fields(Point.BORE, Point.NECK_END, Point.CORK_BACK, Point.CORK_LENGTH),
+                fields(NeckPoint.BORE, NeckPoint.NECK_END, NeckPoint.CORK_BACK, NeckPoint.CORK_LENGTH),
                 List.of());
         List<Line> checks = Stream.of(Check.values()).map(NeckLayout::check).toList();
         return List.of(
@@ -45,7 +45,7 @@ final class NeckLayout {
                         List.of(cork)));
     }
 
-    private static List<Field> fields(Point... points) {
+    private static List<Field> fields(NeckPoint... points) {
         return Stream.of(points)
                 .map(point -> Field.typed(ReadingKind.NECK, NECK, point.words(), point.label()))
                 .toList();

@@ -16,14 +16,21 @@ public record WorkPage(
         String rest,
         List<StepRow> now,
         List<StepRow> again,
-        List<StageRow> stages) {
+        List<StageRow> stages,
+        List<Voids> voids,
+        List<String> lapsed) {
     public WorkPage {
         uses = List.copyOf(uses);
         reached = List.copyOf(reached);
         now = List.copyOf(now);
         again = List.copyOf(again);
         stages = List.copyOf(stages);
+        voids = List.copyOf(voids);
+        lapsed = List.copyOf(lapsed);
     }
+
+    /** A stage still to come and the readings that do not count any more once it is said. */
+    public record Voids(String stage, String readings) {}
 
     /**
      * One step.

@@ -1,5 +1,6 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.steps.Rest;
@@ -33,11 +34,13 @@ public final class WorkRows {
     private final Instant now;
     private final WorkGraph graph;
     private final StageClock clock;
+    private final LapseRows lapses;
 
     /** @param keys makes a fresh key for each form */
-    public WorkRows(OnBench bench, ShopRules rules, Supplier<String> keys, Instant now) {
+    public WorkRows(OnBench bench, PlanInputs inputs, Supplier<String> keys, Instant now) {
         this.bench = bench;
-        this.rules = rules;
+        this.rules = inputs.rules();
+        this.lapses = new LapseRows(inputs);
         this.keys = keys;
         this.now = now;
         this.graph = WorkGraph.of(
@@ -70,7 +73,9 @@ public final class WorkRows {
                 Stream.of(Stage.values())
                         .map(this::stage)
                         .filter(stage -> !stage.steps().isEmpty())
-                        .toList());
+                        .toList(),
+                lapses.ahead(),
+                lapses.already());
     }
 
     private WorkPage.Clock clock() {

@@ -1,7 +1,10 @@
-package hornwright.bench.neck;
+package hornwright.bench.survey;
+
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is measured on a neck, by the words it is kept under. */
-public enum Point {
+public enum NeckPoint {
     TENON_UPPER("tenon, upper end, one way", "Tenon, upper end"),
     TENON_UPPER_ACROSS("tenon, upper end, the other way", "Upper end, across"),
     TENON_LOWER("tenon, lower end, one way", "Tenon, lower end"),
@@ -16,7 +19,7 @@ public enum Point {
     private final String words;
     private final String label;
 
-    Point(String words, String label) {
+    NeckPoint(String words, String label) {
         this.words = words;
         this.label = label;
     }
@@ -29,5 +32,14 @@ public enum Point {
     /** What stands over its field. */
     public String label() {
         return label;
+    }
+
+    /** Whether it is a size of the neck itself; that of a mouthpiece or a strip no work on the neck changes. */
+    public boolean isOfTheNeck() {
+        return this != BORE && this != CORK_LENGTH;
+    }
+
+    public static Optional<NeckPoint> at(String point) {
+        return Stream.of(values()).filter(one -> one.words.equals(point)).findFirst();
     }
 }
