@@ -1,6 +1,7 @@
 package hornwright.bench.archive;
 
 import hornwright.bench.horn.Voice;
+import hornwright.engines.belief.Workshop;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -33,11 +34,8 @@ public record Archive(
         YearTable years,
         List<Fitting> fittings,
         List<Heard> heard) {
-    /** Prior weight of each material in each stretch without a change; see {@link PlaceArchive}. */
-    public static final double PRIOR = PlaceArchive.PRIOR;
-
-    /** Probability of a change after any one horn looked at. */
-    public static final double CHANGE = PlaceArchive.CHANGE;
+    /** What is assumed of a works before anything is seen; see {@link PlaceArchive}. */
+    public static final Workshop ASSUMED = PlaceArchive.ASSUMED;
 
     public Archive {
         witnesses = List.copyOf(witnesses);

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param era serials of the horns this answer rests on; null for a gap
  * @param neighbours nearest serials looked at below and above; null for a gap, one number where it was seen or lies outside
  * @param changeOver the interval of the change nearest to this serial; null when none is likely
+ * @param habit set when at this serial the works used more than one material side by side
  * @param thicknessAtLeastMm middle of what was measured in the era; packed since, so it was at least this
  * @param evidenceIds looks and statements the grade was counted from
  */
@@ -33,6 +34,7 @@ public record AsBuiltAt(
         @Nullable SerialRange era,
         @Nullable SerialRange neighbours,
         @Nullable ChangeOver changeOver,
+        @Nullable Habit habit,
         @Nullable String colour,
         @Nullable Double thicknessAtLeastMm,
         @Nullable String adhesive,

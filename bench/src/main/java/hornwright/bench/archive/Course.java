@@ -12,12 +12,15 @@ import java.util.Map;
  * @param steps the chance of each material at each serial looked at and at both ends of what is shown; between two
  *     neighbouring steps it is the straight line, exactly
  * @param changes where a change-over lies, ascending
+ * @param habits times in which the works used more than one material side by side, ascending
  */
-public record Course(String place, List<Mark> marks, List<Step> steps, List<AsBuiltAt.ChangeOver> changes) {
+public record Course(
+        String place, List<Mark> marks, List<Step> steps, List<AsBuiltAt.ChangeOver> changes, List<Habit> habits) {
     public Course {
         marks = List.copyOf(marks);
         steps = List.copyOf(steps);
         changes = List.copyOf(changes);
+        habits = List.copyOf(habits);
     }
 
     /** One look at one horn. */
@@ -46,11 +49,13 @@ public record Course(String place, List<Mark> marks, List<Step> steps, List<AsBu
         }
     }
 
-    /** Whether a look shows another material than is likeliest at its own serial. */
+    /** Whether a look shows another material than is likeliest at its own serial, and no habit of the works explains it. */
     public boolean isAgainst(Mark mark) {
-        return steps.stream()
-                .filter(step -> step.serial() == mark.serial())
-                .anyMatch(step -> !step.likeliest().equals(mark.material()));
+        boolean explained = habits.stream().anyMatch(habit -> habit.explains(mark.serial(), mark.material()));
+        return !explained
+                && steps.stream()
+                        .filter(step -> step.serial() == mark.serial())
+                        .anyMatch(step -> !step.likeliest().equals(mark.material()));
     }
 
     /** Whether the same was seen on the same horns in the same way, so that all that follows is the same too. */

@@ -1,6 +1,5 @@
 package hornwright.bench.archive;
 
-import hornwright.engines.belief.BeliefAnswer;
 import hornwright.engines.belief.Sighting;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,10 +37,10 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
 
     /** The gap between two horns looked at in which one more would lower the doubt about this serial most. */
     static Optional<NextLook> best(PlaceArchive place, long serial) {
-        if (place.materials().size() < 2) {
+        if (place.materials().isEmpty()) {
             return Optional.empty();
         }
-        double now = doubt(place.answer(serial, List.of()).at().getFirst().probabilities());
+        double now = doubt(place.chances(serial, List.of()));
         if (now < SETTLED) {
             return Optional.empty();
         }
@@ -51,20 +50,19 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
     /** A look can teach no more than it is uncertain itself, so the most uncertain gaps come first and the rest is left. */
     private static Optional<NextLook> best(PlaceArchive place, long serial, double now) {
         List<SerialRange> gaps = gaps(place, serial);
-        List<BeliefAnswer.At> likely =
+        List<Map<String, Double>> likely =
                 place.likely(gaps.stream().map(NextLook::middle).toList());
         List<Integer> order = IntStream.range(0, gaps.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> -doubt(likely.get(i).probabilities())))
+                .sorted(Comparator.comparingDouble(i -> -doubt(likely.get(i))))
                 .toList();
         @Nullable NextLook best = null;
         for (int i : order) {
-            double most = doubt(likely.get(i).probabilities());
+            double most = doubt(likely.get(i));
             if (most <= (best == null ? WORTH_NAMING : best.gain())) {
                 break;
             }
-            double after =
-                    after(place, serial, middle(gaps.get(i)), likely.get(i).probabilities());
+            double after = after(place, serial, middle(gaps.get(i)), likely.get(i));
             if (best == null || now - after > best.gain()) {
                 best = new NextLook(place.place(), gaps.get(i), now, after);
             }
@@ -101,9 +99,7 @@ public record NextLook(String place, SerialRange serials, double doubtNow, doubl
         double expected = 0;
         for (Map.Entry<String, Double> shown : likely.entrySet()) {
             List<Sighting> imagined = List.of(new Sighting(probe, shown.getKey(), 1));
-            Map<String, Double> then =
-                    place.answer(serial, imagined).at().getFirst().probabilities();
-            expected += shown.getValue() * doubt(then);
+            expected += shown.getValue() * doubt(place.chances(serial, imagined));
         }
         return expected;
     }

@@ -1,9 +1,11 @@
 package hornwright.bench.archive;
 
-import hornwright.engines.belief.BeliefAnswer;
-import hornwright.engines.belief.BeliefQuestion;
 import hornwright.engines.belief.Sighting;
 import hornwright.engines.belief.Standing;
+import hornwright.engines.belief.Workshop;
+import hornwright.engines.belief.WorkshopAnswer;
+import hornwright.engines.belief.WorkshopBelief;
+import hornwright.engines.belief.WorkshopQuestion;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -26,12 +28,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class PlaceArchive {
     /**
-     * Dirichlet prior and probability of a change after any one horn looked at. Chosen on invented archives, seeds 1 to
-     * 1000, because with them what is stated is so as often as stated; see docs/truth.md.
+     * What is assumed of a works and of looks of strength 3 before anything is seen. Chosen on invented archives, seeds 1 to
+     * 1000, because with these what is stated is so as often as stated; see docs/truth.md.
      */
-    static final double PRIOR = 0.05;
+    static final Workshop ASSUMED = new Workshop(List.of(0.003, 0.03), 0.05, 0.2);
 
-    static final double CHANGE = 0.04;
+    /** Stands for whatever nobody has seen yet where only one material was seen; never named. */
+    private static final String UNSEEN = "";
 
     /** What a look of strength 0 to 3 counts for; see docs/method/belief.md. */
     private static final double[] WEIGHTS = {0, 0.25, 0.75, 1};
@@ -76,6 +79,7 @@ final class PlaceArchive {
     private final List<Resolution> resolutions;
     private final @Nullable SearchLog search;
     private final List<String> materials;
+    private final List<String> possible;
     private final Answers answers;
 
     PlaceArchive(
@@ -97,6 +101,11 @@ final class PlaceArchive {
         TreeSet<String> named = new TreeSet<>();
         looks.forEach(look -> named.add(look.seen().material()));
         this.materials = List.copyOf(named);
+        List<String> possible = new ArrayList<>(materials);
+        if (possible.size() == 1) {
+            possible.add(UNSEEN);
+        }
+        this.possible = List.copyOf(possible);
     }
 
     String place() {
@@ -111,8 +120,9 @@ final class PlaceArchive {
         if (looks.isEmpty()) {
             return new Unseen(place, witnesses, statements, resolutions, search).at(serial);
         }
-        BeliefAnswer answer = answer(serial, List.of());
-        Map<String, Double> probabilities = answer.at().getFirst().probabilities();
+        WorkshopAnswer answer = answers.to(question(List.of(), List.of(serial)));
+        WorkshopAnswer.At here = answer.at().getFirst();
+        Map<String, Double> probabilities = named(here.probabilities());
         String material = mostProbable(probabilities);
         Era era = Era.around(serial, material, answer);
         Detail detail = Detail.of(in(era.serials()), material);
@@ -121,11 +131,12 @@ final class PlaceArchive {
                 serial,
                 material,
                 probabilities,
-                grade(serial, material, era, answer.at().getFirst().standing()),
-                answer.at().getFirst().standing(),
+                grade(serial, material, era, here.standing()),
+                here.standing(),
                 era.serials(),
                 neighbours(serial),
                 era.nearestChange(),
+                era.habit(),
                 detail.colour(),
                 detail.thicknessAtLeastMm(),
                 detail.adhesive(),
@@ -137,28 +148,38 @@ final class PlaceArchive {
                         .toList());
     }
 
-    /** What the looks, and a few more imagined, say about one serial. */
-    BeliefAnswer answer(long serial, List<Sighting> imagined) {
-        List<Sighting> sightings = new ArrayList<>(sightings());
-        sightings.addAll(imagined);
-        return answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.of(serial)));
+    /** The chance of each material at one serial, from the looks and a few more imagined. */
+    Map<String, Double> chances(long serial, List<Sighting> imagined) {
+        return WorkshopBelief.at(question(imagined, List.of(serial))).getFirst().probabilities();
     }
 
     /** What a look at each of these serials would most likely show. */
-    List<BeliefAnswer.At> likely(List<Long> serials) {
-        return answers.to(new BeliefQuestion(sightings(), materials, PRIOR, CHANGE, serials))
-                .at();
+    List<Map<String, Double>> likely(List<Long> serials) {
+        return WorkshopBelief.at(question(List.of(), serials)).stream()
+                .map(WorkshopAnswer.At::shares)
+                .toList();
+    }
+
+    private WorkshopQuestion question(List<Sighting> imagined, List<Long> at) {
+        List<Sighting> sightings = new ArrayList<>(sightings());
+        sightings.addAll(imagined);
+        return new WorkshopQuestion(sightings, possible, ASSUMED, at);
+    }
+
+    private static Map<String, Double> named(Map<String, Double> chances) {
+        Map<String, Double> named = new LinkedHashMap<>(chances);
+        named.remove(UNSEEN);
+        return named;
     }
 
     /** From one end of what is shown to the other. */
     Course course(SerialRange shown) {
         if (looks.isEmpty()) {
-            return new Course(place, List.of(), List.of(), List.of());
+            return new Course(place, List.of(), List.of(), List.of(), List.of());
         }
-        List<Sighting> sightings = sightings();
         TreeSet<Long> serials = new TreeSet<>(List.of(shown.from(), shown.to()));
-        sightings.stream().map(Sighting::serial).filter(shown::contains).forEach(serials::add);
-        BeliefAnswer answer = answers.to(new BeliefQuestion(sightings, materials, PRIOR, CHANGE, List.copyOf(serials)));
+        sightings().stream().map(Sighting::serial).filter(shown::contains).forEach(serials::add);
+        WorkshopAnswer answer = answers.to(question(List.of(), List.copyOf(serials)));
         return new Course(
                 place,
                 looks.stream()
@@ -166,9 +187,10 @@ final class PlaceArchive {
                         .sorted(Comparator.comparingLong(Course.Mark::serial).thenComparing(Course.Mark::material))
                         .toList(),
                 answer.at().stream()
-                        .map(at -> new Course.Step(at.serial(), at.probabilities()))
+                        .map(at -> new Course.Step(at.serial(), named(at.shares())))
                         .toList(),
-                Era.changes(answer));
+                Era.changes(answer),
+                Era.habits(answer));
     }
 
     /** Looks of one origin at one serial count once: the best of them. One that was set aside in writing counts no more. */

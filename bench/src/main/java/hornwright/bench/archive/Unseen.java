@@ -45,6 +45,7 @@ record Unseen(
                 null,
                 null,
                 null,
+                null,
                 nobody,
                 ids);
     }

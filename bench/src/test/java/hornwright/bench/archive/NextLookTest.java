@@ -73,9 +73,8 @@ class NextLookTest {
     }
 
     private static double gain(PlaceArchive place, long serial, long probe) {
-        Map<String, Double> likely = place.likely(List.of(probe)).getFirst().probabilities();
-        double now =
-                NextLook.doubt(place.answer(serial, List.of()).at().getFirst().probabilities());
+        Map<String, Double> likely = place.likely(List.of(probe)).getFirst();
+        double now = NextLook.doubt(place.chances(serial, List.of()));
         return now - NextLook.after(place, serial, probe, likely);
     }
 

@@ -3,6 +3,7 @@ package hornwright.desk.drawing;
 import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Course;
 import hornwright.bench.archive.Family;
+import hornwright.bench.archive.Habit;
 import hornwright.bench.archive.SerialRange;
 import hornwright.bench.horn.Cut;
 import hornwright.bench.horn.Form;
@@ -71,8 +72,15 @@ public final class RulerWords {
         return List.copyOf(words);
     }
 
-    /** "2 looks show rubber cement"; nothing where all agree. */
-    public static String differing(Course course) {
+    /** "2 looks show rubber cement; the works used both …"; nothing where all agree. */
+    public static String besides(Course course) {
+        return Stream.concat(
+                        Stream.of(differing(course)), course.habits().stream().map(Habit::inWords))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String differing(Course course) {
         List<String> others = course.marks().stream()
                 .filter(mark -> course.isAgainst(mark))
                 .map(Course.Mark::material)
@@ -106,7 +114,10 @@ public final class RulerWords {
     /** The band in one sentence, for who cannot see it. */
     public static String told(Family family) {
         Course course = family.course();
-        String changes = course.changes().stream().map(RulerWords::told).collect(Collectors.joining("; "));
+        String changes = Stream.concat(
+                        course.changes().stream().map(RulerWords::told),
+                        course.habits().stream().map(Habit::inWords))
+                .collect(Collectors.joining("; "));
         long horns =
                 course.marks().stream().map(Course.Mark::witness).distinct().count();
         return "%s: %d horns looked at, %d to %d. %s."

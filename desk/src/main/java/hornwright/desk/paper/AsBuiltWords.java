@@ -64,7 +64,7 @@ public final class AsBuiltWords {
                 title,
                 RulerWords.where(keywork, family),
                 chips,
-                RulerWords.differing(course),
+                RulerWords.besides(course),
                 Figure.of(ruler.band(course, id, RulerWords.told(family))),
                 graded(family.built()),
                 RulerWords.chance(family.built()) + " "

@@ -16,6 +16,7 @@ import hornwright.engines.belief.Standing;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What the invented archive says of the invented alto 41207. */
@@ -55,7 +56,7 @@ class DemoArchiveTest {
 
     @Test
     void a_recording_printed_again_counts_once() {
-        List<Item> told = ARCHIVE.items(Voice.ALTO, "foot.e", 46_000).stream()
+        List<Item> told = ARCHIVE.items(Voice.ALTO, "foot.e", 48_000).stream()
                 .filter(item -> item.evidence().origin().id().equals("the foreman, as recorded"))
                 .toList();
         assertThat(told).hasSize(2);
@@ -69,9 +70,9 @@ class DemoArchiveTest {
                 ARCHIVE.resolutions(),
                 ARCHIVE.searches());
         AsBuiltAt twice =
-                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 46_000).get("foot.e"));
+                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 48_000).get("foot.e"));
         AsBuiltAt single =
-                Objects.requireNonNull(once.asBuilt(Voice.ALTO, 46_000).get("foot.e"));
+                Objects.requireNonNull(once.asBuilt(Voice.ALTO, 48_000).get("foot.e"));
         assertThat(twice.grade()).isEqualTo(single.grade());
         assertThat(twice.grading().groups()).isEqualTo(single.grading().groups());
         assertThat(twice.grading().supporting()).isEqualTo(single.grading().supporting() + 1);
@@ -96,7 +97,8 @@ class DemoArchiveTest {
             assertThat(built.probabilities().values().stream()
                             .mapToDouble(p -> p)
                             .sum())
-                    .isBetween(1 - 1e-9, 1 + 1e-9);
+                    .as("what nobody has seen keeps a little where all looks agree")
+                    .isBetween(built.probabilities().size() == 1 ? 0.95 : 1 - 1e-9, 1 + 1e-9);
             assertThat(built.neighbours()).isNotNull();
             assertThat(Objects.requireNonNull(built.neighbours()).contains(SERIAL))
                     .isTrue();
@@ -113,16 +115,23 @@ class DemoArchiveTest {
     }
 
     @Test
-    void stack_feet_changed_from_cork_to_felt_between_two_horns_seen() {
+    void stack_feet_changed_from_cork_to_felt_through_a_time_in_which_the_works_used_both() {
         AsBuiltAt foot = at("foot.e");
         assertThat(foot.material()).isEqualTo("natural cork");
+        assertThat(foot.habit()).isNull();
         AsBuiltAt.ChangeOver change = Objects.requireNonNull(foot.changeOver());
-        // between 45180 and 45700 two benches of the works used both; the interval reaches over that time
-        assertThat(change.between()).isEqualTo(new SerialRange(44512, 45560));
+        assertThat(change.between().contains(45_310)).isTrue();
         assertThat(change.before()).isEqualTo("natural cork");
-        assertThat(change.after()).isEqualTo("woven wool felt");
-        assertThat(change.probability()).isGreaterThanOrEqualTo(0.95);
+        assertThat(change.after()).isEqualTo("natural cork and woven wool felt");
         assertThat(foot.gradeInWords()).isEqualTo("B · well supported · 23 for, 3 against, 26 groups");
+        AsBuiltAt then =
+                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 45_700).get("foot.e"));
+        assertThat(Objects.requireNonNull(then.habit()).inWords())
+                .startsWith("the works used both natural cork and woven wool felt between 45310 and 46208, about ");
+        AsBuiltAt later =
+                Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 50_000).get("foot.e"));
+        assertThat(later.material()).isEqualTo("woven wool felt");
+        assertThat(later.habit()).isNull();
     }
 
     @Test
@@ -130,21 +139,22 @@ class DemoArchiveTest {
         AsBuiltAt sleeve = at("sleeve.side-c");
         assertThat(sleeve.material()).isEqualTo("plain cotton tubing");
         AsBuiltAt.ChangeOver change = Objects.requireNonNull(sleeve.changeOver());
-        assertThat(change.between()).isEqualTo(new SerialRange(51610, 52020));
+        assertThat(change.between()).isEqualTo(new SerialRange(51612, 52018));
         assertThat(change.after()).isEqualTo("rubberised cotton tubing");
     }
 
     @Test
     void four_change_overs_and_no_more() {
-        assertThat(BUILT.entrySet().stream()
-                        .filter(e -> e.getValue().changeOver() != null)
-                        .map(e -> e.getKey().replaceFirst("\\..*", "") + " "
-                                + Objects.requireNonNull(e.getValue().changeOver())
-                                        .between()
-                                        .inWords())
-                        .distinct())
-                .containsExactlyInAnyOrder(
-                        "foot 44512 to 45560", "guard 55120 to 55640", "link 48260 to 48520", "sleeve 51610 to 52020");
+        Map<String, Long> where = Map.of("foot", 45_310L, "link", 48_400L, "sleeve", 51_800L, "guard", 55_400L);
+        Map<String, List<AsBuiltAt.ChangeOver>> changes = BUILT.values().stream()
+                .filter(built -> built.changeOver() != null)
+                .collect(Collectors.groupingBy(
+                        built -> built.place().replaceFirst("\\..*", ""),
+                        Collectors.mapping(built -> Objects.requireNonNull(built.changeOver()), Collectors.toList())));
+        assertThat(changes).containsOnlyKeys(where.keySet());
+        changes.forEach((kind, all) -> assertThat(all)
+                .as(kind)
+                .allMatch(change -> change.between().contains(Objects.requireNonNull(where.get(kind)))));
     }
 
     @Test
@@ -152,7 +162,7 @@ class DemoArchiveTest {
         for (String place : List.of("adhesive.d", "adhesive.e")) {
             assertThat(at(place).grade()).isEqualTo(Grade.CONTESTED);
             assertThat(at(place).material()).isEqualTo("shellac");
-            assertThat(at(place).probability()).isLessThan(0.95);
+            assertThat(at(place).probability()).isLessThan(at("adhesive.g").probability() - 0.01);
         }
         assertThat(BUILT.values().stream().filter(built -> built.grade() == Grade.CONTESTED))
                 .extracting(AsBuiltAt::place)
@@ -183,8 +193,11 @@ class DemoArchiveTest {
     @Test
     void it_says_where_one_more_look_would_tell_most() {
         List<NextLook> next = ARCHIVE.nextLooks(Voice.ALTO, SERIAL, BUILT.keySet());
-        assertThat(next.getFirst().place()).isEqualTo("foot.g");
-        assertThat(next.getFirst().serials()).isEqualTo(new SerialRange(45181, 45309));
+        assertThat(next.getFirst().place()).startsWith("adhesive.");
+        assertThat(next)
+                .filteredOn(look -> look.place().equals("foot.g"))
+                .extracting(NextLook::serials)
+                .containsExactly(new SerialRange(45181, 45309));
         assertThat(next)
                 .filteredOn(look -> look.place().equals("adhesive.d"))
                 .extracting(NextLook::serials)

@@ -5,7 +5,6 @@ import hornwright.bench.archive.Bearing;
 import hornwright.bench.archive.Hand;
 import hornwright.bench.archive.Integrity;
 import hornwright.bench.archive.Interest;
-import hornwright.bench.archive.Kind;
 import hornwright.bench.archive.Means;
 import hornwright.bench.archive.Method;
 import hornwright.bench.archive.Observation;
@@ -26,6 +25,8 @@ final class Witnesses {
 
     private final List<Witness> horns = new ArrayList<>();
     private final List<Observation> looks = new ArrayList<>();
+    /** How many of the horns somebody has really looked at; reports follow. */
+    private int seen;
 
     static Witnesses look(Factory factory, int number, double repaired, Random random) {
         Witnesses all = new Witnesses();
@@ -35,7 +36,25 @@ final class Witnesses {
             boolean repair = random.nextDouble() < repaired;
             all.add(serial, repair ? REPAIR : made, random.nextBoolean());
         }
+        all.seen = number;
+        if (factory.habit() == Factory.Habit.HEARSAY) {
+            for (int i = 0; i < number; i++) {
+                all.hear(factory, random);
+            }
+        }
         return all;
+    }
+
+    /** A report at second hand, wrong two times in three, and two copies of it that name their source. */
+    private void hear(Factory factory, Random random) {
+        long serial = random.nextLong(Factory.FIRST, Factory.LAST);
+        boolean wrong = random.nextInt(3) > 0;
+        String material = wrong ? Factory.MATERIALS.get(random.nextInt(2)) : factory.make(serial);
+        String first = "w" + horns.size();
+        for (int copy = 0; copy < 3; copy++) {
+            String id = "w" + horns.size();
+            add(id, serial, material, new Means.Told(false), Hand.SECOND, first);
+        }
     }
 
     /** The same witnesses and one more horn, soundly looked at. */
@@ -54,7 +73,7 @@ final class Witnesses {
     /** What the horn nearest to this serial showed. */
     String nearest(long serial) {
         int best = 0;
-        for (int i = 1; i < horns.size(); i++) {
+        for (int i = 1; i < seen; i++) {
             boolean nearer = Math.abs(horns.get(i).serial() - serial)
                     < Math.abs(horns.get(best).serial() - serial);
             best = nearer ? i : best;
@@ -64,6 +83,11 @@ final class Witnesses {
 
     private void add(long serial, String material, boolean measured) {
         String id = "w" + horns.size();
+        Means means = new Means.Examined(measured ? Method.MEASURED : Method.SEEN, true);
+        add(id, serial, material, means, Hand.FIRST, id);
+    }
+
+    private void add(String id, long serial, String material, Means means, Hand hand, String origin) {
         horns.add(new Witness(id, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of()));
         looks.add(new Observation(
                 "o" + id,
@@ -75,10 +99,10 @@ final class Witnesses {
                 null,
                 null,
                 null,
-                new Means.Examined(measured ? Method.MEASURED : Method.SEEN, true),
-                Hand.FIRST,
+                means,
+                hand,
                 Bearing.DIRECT,
-                new Origin(id, Kind.OBJECT),
+                new Origin(origin, means.kind()),
                 Interest.NEUTRAL,
                 citation(id),
                 null));

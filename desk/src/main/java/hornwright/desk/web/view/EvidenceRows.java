@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes what is known of one place. */
 public final class EvidenceRows {
+    private static final String CHOSEN = " (chosen on invented archives)";
+
     private final ShowAsBuilt.Sheet sheet;
     private final Archive archive;
     private final Place place;
@@ -70,6 +72,10 @@ public final class EvidenceRows {
                     "horns " + built.era().inWords() + "; " + built.examined().inWords()));
             facts.add(new EvidencePage.Fact("This serial", RulerWords.ground(built)));
         }
+        if (built.habit() != null) {
+            facts.add(new EvidencePage.Fact(
+                    "Habit", RulerWords.capital(built.habit().inWords())));
+        }
         AsBuiltAt.ChangeOver change = built.changeOver();
         if (change != null) {
             facts.add(new EvidencePage.Fact(
@@ -107,13 +113,22 @@ public final class EvidenceRows {
                 new EvidencePage.Fact(
                         "each look counts", "0, 0.25, 0.75 or 1, by its strength 0 to 3 (bench judgement)"),
                 new EvidencePage.Fact(
-                        "a change after any one horn",
-                        Written.plain(Archive.CHANGE) + " (chosen on invented archives)"),
-                new EvidencePage.Fact(
-                        "each material beforehand",
-                        Written.plain(Archive.PRIOR) + " of a look (chosen on invented archives)"),
-                new EvidencePage.Fact(
-                        "rule", "every way the change-overs may lie, weighed exactly; Barry and Hartigan 1993"));
+                        "a look of strength 3 deceives",
+                        Archive.ASSUMED.errors().stream()
+                                        .map(EvidenceRows::inHundred)
+                                        .collect(Collectors.joining(", "))
+                                + " times in 100, whichever the looks bear out: an old repair, a slip" + CHOSEN),
+                new EvidencePage.Fact("a change after any one horn", percent(Archive.ASSUMED.change()) + CHOSEN),
+                new EvidencePage.Fact("a works mixes materials on purpose", percent(Archive.ASSUMED.mixing()) + CHOSEN),
+                new EvidencePage.Fact("rule", "every course the works may have taken, weighed exactly; Rabiner 1989"));
+    }
+
+    private static String inHundred(double chance) {
+        return Written.plain(Math.rint(1000 * chance) / 10);
+    }
+
+    private static String percent(double chance) {
+        return inHundred(chance) + " times in 100";
     }
 
     private EvidencePage.Item item(Item item) {

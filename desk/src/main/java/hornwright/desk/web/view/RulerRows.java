@@ -60,7 +60,7 @@ public final class RulerRows {
                 RulerWords.title(family),
                 RulerWords.where(sheet.keywork(), family),
                 chips,
-                RulerWords.differing(course),
+                RulerWords.besides(course),
                 svg.band(course, id, RulerWords.told(family)),
                 GradeState.of(built.grade()),
                 RulerWords.chance(built),
