@@ -7,9 +7,11 @@ import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,14 +25,22 @@ import org.junit.jupiter.api.io.TempDir;
 final class PaceTest {
     private static final int SLOWER = 4;
     private static final int WANTED_MS = 100;
-    private static final int TIMES = 8;
+    private static final int TIMES = 5;
 
     private static final String WATCH = """
             new PerformanceObserver(list => {
               const kept = JSON.parse(sessionStorage.pace ?? "[]");
-              for (const event of list.getEntries()) if (event.interactionId) kept.push(event.duration);
+              for (const event of list.getEntries()) if (event.interactionId) kept.push({ name: event.name, whole: event.duration, waited: event.processingStart - event.startTime, worked: event.processingEnd - event.processingStart });
               sessionStorage.pace = JSON.stringify(kept);
             }).observe({ type: "event", durationThreshold: 16, buffered: true });""";
+
+    /** One event: how long until it was painted, of which it waited for other work and was worked on. */
+    private record Answer(String name, double whole, double waited, double worked) {
+        @Override
+        public String toString() {
+            return "%.0f ms (%s; waited %.0f, worked %.0f)".formatted(whole, name, waited, worked);
+        }
+    }
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -38,7 +48,7 @@ final class PaceTest {
 
     @Test
     void every_frequent_act_is_answered_within_a_tenth_of_a_second_on_a_slow_machine() throws Exception {
-        Map<String, Double> worst = new LinkedHashMap<>();
+        Map<String, Answer> worst = new LinkedHashMap<>();
         Shown shown = Shown.in(folder);
         try (Browser browser = Browser.open()) {
             String horn = shown.program().address() + shown.horn();
@@ -53,11 +63,11 @@ final class PaceTest {
         } finally {
             shown.program().close();
         }
-        worst.forEach((act, ms) -> System.out.printf("%-24s %4.0f ms at worst of %d%n", act, ms, TIMES));
-        assertThat(worst).allSatisfy((act, ms) -> assertThat(ms).as(act).isLessThanOrEqualTo(WANTED_MS));
+        worst.forEach((act, answer) -> System.out.println(act + ": " + answer));
+        assertThat(worst).allSatisfy((act, answer) -> assertThat(answer.whole()).as(act).isLessThanOrEqualTo(WANTED_MS));
     }
 
-    private static double typing(Page page, String horn) {
+    private static Answer typing(Page page, String horn) {
         page.navigate(horn + "/measure?sheet=cups");
         forget(page);
         for (int at = 0; at < TIMES; at++) {
@@ -65,30 +75,30 @@ final class PaceTest {
             page.keyboard().press("Control+a");
             page.keyboard().type("48.6" + at, new com.microsoft.playwright.Keyboard.TypeOptions().setDelay(60));
             page.keyboard().press("Enter");
-            page.waitForTimeout(500);
+            page.waitForTimeout(350);
         }
         return worst(page);
     }
 
-    private static double pressing(Page page, String address, String what) {
+    private static Answer pressing(Page page, String address, String what) {
         page.navigate(address);
         forget(page);
         for (int at = 0; at < TIMES; at++) {
             Locator one = page.locator(what).nth(at);
             one.scrollIntoViewIfNeeded();
             one.click(new Locator.ClickOptions().setForce(true));
-            page.waitForTimeout(500);
+            page.waitForTimeout(350);
         }
         return worst(page);
     }
 
     /** Each signature leads to the page again; what was measured before it went is kept by the session. */
-    private static double signing(Page page, String horn) {
+    private static Answer signing(Page page, String horn) {
         page.navigate(horn + "/work");
         forget(page);
         for (int at = 0; at < TIMES; at++) {
             page.locator(".steps.big button.go").first().click();
-            page.waitForTimeout(700);
+            page.waitForTimeout(500);
         }
         return worst(page);
     }
@@ -107,9 +117,18 @@ final class PaceTest {
 
     /** The longest; an act too short to be told takes less than 16. */
     @SuppressWarnings("unchecked")
-    private static double worst(Page page) {
+    private static Answer worst(Page page) {
         page.waitForTimeout(400);
-        List<Number> all = (List<Number>) page.evaluate("JSON.parse(sessionStorage.pace ?? '[]')");
-        return all.stream().mapToDouble(Number::doubleValue).max().orElse(16);
+        List<Map<String, Object>> all =
+                (List<Map<String, Object>>) page.evaluate("JSON.parse(sessionStorage.pace ?? '[]')");
+        return all.stream()
+                .map(one -> new Answer(
+                        String.valueOf(one.get("name")), ms(one, "whole"), ms(one, "waited"), ms(one, "worked")))
+                .max(Comparator.comparingDouble(Answer::whole))
+                .orElse(new Answer("nothing told", 16, 0, 0));
+    }
+
+    private static double ms(Map<String, Object> event, String part) {
+        return ((Number) Objects.requireNonNull(event.get(part))).doubleValue();
     }
 }
