@@ -64,7 +64,8 @@ final class PaceTest {
             shown.program().close();
         }
         worst.forEach((act, answer) -> System.out.println(act + ": " + answer));
-        assertThat(worst).allSatisfy((act, answer) -> assertThat(answer.whole()).as(act).isLessThanOrEqualTo(WANTED_MS));
+        assertThat(worst)
+                .allSatisfy((act, answer) -> assertThat(answer.whole()).as(act).isLessThanOrEqualTo(WANTED_MS));
     }
 
     private static Answer typing(Page page, String horn) {

@@ -33,8 +33,18 @@ final class Program implements AutoCloseable {
         return startAt(0, folder, options);
     }
 
+    /** With its pages in that language. */
+    static Program startIn(String language, Path folder, String... options) throws IOException {
+        return startAt(0, Map.of("HORNWRIGHT_LANGUAGE", language), folder, options);
+    }
+
     /** On that port, as when somebody starts it again where it was. */
     static Program startAt(int port, Path folder, String... options) throws IOException {
+        return startAt(port, Map.of(), folder, options);
+    }
+
+    private static Program startAt(int port, Map<String, String> settings, Path folder, String... options)
+            throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
@@ -49,9 +59,9 @@ final class Program implements AutoCloseable {
                 "--data",
                 folder.toString()));
         command.addAll(List.of(options));
-        Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
+        builder.environment().putAll(settings);
+        Process process = builder.start();
         BufferedReader out =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         String address = out.readLine();

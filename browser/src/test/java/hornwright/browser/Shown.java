@@ -13,7 +13,10 @@ record Shown(Program program, String horn) {
     record PageOf(String name, String path) {}
 
     static Shown in(Path folder) throws IOException, InterruptedException {
-        Program program = Program.start(folder, "--demo");
+        return of(Program.start(folder, "--demo"));
+    }
+
+    static Shown of(Program program) throws IOException, InterruptedException {
         Matcher horn = HORN.matcher(program.get("/"));
         if (!horn.find()) {
             throw new IOException("the demo shop has no horn 41207 on its shelf");

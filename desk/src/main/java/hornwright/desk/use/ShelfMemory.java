@@ -23,9 +23,10 @@ public final class ShelfMemory {
         this.kept = program.isEmpty() ? Map.of() : shop.data().shown().all();
     }
 
-    /** As everything stands now. */
-    public static ShelfMemory of(Shop shop) {
-        return of(shop, ProgramStamp.stamp().orElse(""));
+    /** As everything stands now, shown in that language. */
+    public static ShelfMemory in(String language, Shop shop) {
+        return of(
+                shop, ProgramStamp.stamp().map(stamp -> stamp + " " + language).orElse(""));
     }
 
     /** The same for a program that can be told from others by this word; empty when it cannot, and nothing is kept. */

@@ -10,7 +10,6 @@ import hornwright.bench.plan.seat.SeatNumbers;
 import hornwright.bench.sound.SoundAnswer;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
-import hornwright.desk.message.Messages;
 import hornwright.desk.use.Ahead;
 import hornwright.desk.use.Form;
 import hornwright.desk.use.HearHorn;
@@ -44,7 +43,6 @@ final class Desk {
     private final LaterChapters later;
     private final Assets assets;
     private final Templates templates;
-    private final Messages texts = new Messages("en");
 
     Desk(Shop shop, Assets assets, Templates templates) {
         this.shop = shop;
@@ -62,6 +60,11 @@ final class Desk {
 
     ProposePlan plans() {
         return plans;
+    }
+
+    /** The language pages are written in. */
+    String language() {
+        return templates.texts().tag();
     }
 
     /** A piece of a page, rendered. */
@@ -147,7 +150,8 @@ final class Desk {
     }
 
     Frame frame(Context context, String title) {
-        return Frames.of(context, assets, texts, shop.house().state().name(), title)
+        return Frames.of(
+                        context, assets, templates.texts(), shop.house().state().name(), title)
                 .with(ShopTray.at(context.path()), ArchiveSlip.at(context.path()))
                 .toldAt(LivePages.address(context, "/live", shop.come()));
     }

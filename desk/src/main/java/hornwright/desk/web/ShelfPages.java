@@ -39,7 +39,7 @@ final class ShelfPages {
 
     private void show(Context context, String pattern, String serial, String complaint, String fault) {
         List<Card> cards = new Shelf(desk.shop()).all();
-        ShelfMemory memory = ShelfMemory.of(desk.shop());
+        ShelfMemory memory = ShelfMemory.in(desk.language(), desk.shop());
         List<String> stands = cards.stream()
                 .map(card -> memory.of(card, () -> desk.text("stand", stand(desk.bench(card.job()), card))))
                 .toList();

@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.desk.message.Messages;
 import hornwright.desk.use.Shop;
 import hornwright.desk.web.view.RefusalPage;
 import io.javalin.config.RoutesConfig;
@@ -16,7 +17,12 @@ public final class Site {
     private final Desk desk;
 
     public Site(Shop shop) {
-        this.desk = new Desk(shop, assets, new Templates());
+        this(shop, Messages.english());
+    }
+
+    /** @param texts the language pages are written in */
+    public Site(Shop shop, Messages texts) {
+        this.desk = new Desk(shop, assets, new Templates(texts));
     }
 
     Assets assets() {

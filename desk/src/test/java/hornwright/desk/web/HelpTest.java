@@ -24,7 +24,7 @@ final class HelpTest {
     /** A row of the guide: name, address, question. */
     private static final Pattern ROW = Pattern.compile("(?m)^\\| [^|]+ \\| `(/[^`]*)` \\| ([^|]+) \\|$");
 
-    private static final Messages TEXTS = new Messages("en");
+    private static final Messages TEXTS = Messages.english();
 
     @TempDir
     @SuppressWarnings("NullAway.Init")

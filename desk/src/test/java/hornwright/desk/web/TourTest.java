@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Five stops that can be left and gone on with, and stand in nobody's way. */
 final class TourTest {
-    private static final Messages TEXTS = new Messages("en");
+    private static final Messages TEXTS = Messages.english();
 
     @Test
     void only_the_shelf_invites_and_only_until_it_is_answered() {
