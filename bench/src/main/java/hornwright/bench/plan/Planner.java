@@ -39,7 +39,13 @@ public final class Planner {
             EnumSet.of(ReadingKind.THICKNESS, ReadingKind.LINK_SPACE, ReadingKind.HOLE);
 
     /** Readings that shape the steps themselves. */
-    private static final Set<ReadingKind> STEPS = EnumSet.of(ReadingKind.RIM_CHECK, ReadingKind.PIN);
+    private static final Set<ReadingKind> STEPS = EnumSet.of(
+            ReadingKind.RIM_CHECK,
+            ReadingKind.RIM_GAP,
+            ReadingKind.METAL_OFF,
+            ReadingKind.PLAY,
+            ReadingKind.HINGE,
+            ReadingKind.PIN);
 
     private final Memo<TreatmentChapter.Question, Map<String, PlaceTreatment>> treatments = new Memo<>();
     private final Memo<PadQuestion, PadAnswer> pads = new Memo<>();
@@ -98,7 +104,7 @@ public final class Planner {
                 .filter(place -> place.found() != null || place.decided())
                 .forEach(place -> treatments.put(place.place(), place.treatment()));
         List<Reading> readings = STEPS.stream().flatMap(measured::all).toList();
-        return new StepsAsked(inputs.keywork(), treatments, readings);
+        return new StepsAsked(inputs.keywork(), treatments, readings, inputs.rules());
     }
 
     private static TreatmentChapter.Question treatment(PlanInputs inputs) {

@@ -17,12 +17,13 @@ import java.util.stream.Stream;
 /**
  * The steps of a restoration for one horn, from photographs to the second round after the rest. The order is bench
  * judgement: body before fit, fit before holes, holes before cups, all of these before pads, pads before heights,
- * heights before regulation.
+ * heights before regulation. Where somebody looked and found nothing to do there is no step.
  */
 public final class BenchSteps {
     private final Keywork keywork;
     private final StepWords say;
     private final BodySteps body;
+    private final NothingToDo nothing;
     private final List<Step> steps = new ArrayList<>();
     private final Set<String> known = new HashSet<>();
     private final List<String> none = List.of();
@@ -33,6 +34,7 @@ public final class BenchSteps {
         this.keywork = asked.keywork();
         this.say = new StepWords(asked);
         this.body = new BodySteps(asked);
+        this.nothing = new NothingToDo(asked);
     }
 
     public static WorkGraph of(StepsAsked asked) {
@@ -73,8 +75,12 @@ public final class BenchSteps {
         String name = key.name().display();
         String spring = "spring." + key.id();
         String fit = "fit." + key.id();
-        add(Stage.SPRINGS_SOUND, spring, key.id(), say.spring(key), none, clean);
-        add(Stage.KEYS_FITTED, fit, key.id(), "Fit %s to its rod".formatted(name), posts, List.of(spring));
+        if (!nothing.toSpring(key)) {
+            add(Stage.SPRINGS_SOUND, spring, key.id(), say.spring(key), none, clean);
+        }
+        if (!nothing.toFit(key)) {
+            add(Stage.KEYS_FITTED, fit, key.id(), "Fit %s to its rod".formatted(name), posts, List.of(spring));
+        }
         for (Map.Entry<String, String> contact : contactsOf(key).entrySet()) {
             String words = say.contact(contact.getValue());
             add(Stage.CORKED, "cork." + contact.getKey(), contact.getKey(), words, none, List.of(fit));
@@ -87,7 +93,16 @@ public final class BenchSteps {
         String level = "level." + cup.hole();
         String square = "cup." + cup.hole();
         String arm = "arm." + cup.hole();
-        add(Stage.HOLES_LEVEL, level, cup.hole(), say.rim(cup), posts, List.of(fit));
+        if (nothing.ringLeaks(cup)) {
+            String ring = "ring." + cup.hole();
+            String words = "Solder the ring of the %s hole and test it for air".formatted(name);
+            add(Stage.BODY_STRAIGHT, ring, cup.hole(), words, none, List.of("solder"));
+        }
+        if (!nothing.toLevel(cup)) {
+            List<String> ring = Stream.concat(posts.stream(), Stream.of("ring." + cup.hole()))
+                    .toList();
+            add(Stage.HOLES_LEVEL, level, cup.hole(), say.rim(cup), ring, List.of(fit));
+        }
         add(
                 Stage.CUPS_LEVEL,
                 square,
@@ -200,8 +215,13 @@ public final class BenchSteps {
         return contacts;
     }
 
+    /** What it needs of a step that is none on this horn is there already. */
     private void add(Stage stage, String id, String of, String words, List<String> restsOn, List<String> after) {
-        add(new Step(id, stage, words, of, restsOn, after));
+        add(new Step(id, stage, words, of, known(restsOn), known(after)));
+    }
+
+    private List<String> known(List<String> needs) {
+        return needs.stream().filter(this::isStep).toList();
     }
 
     private void add(Step step) {

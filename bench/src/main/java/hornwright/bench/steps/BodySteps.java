@@ -28,9 +28,11 @@ final class BodySteps {
         return steps;
     }
 
-    /** Pins whose mending belongs to this step of the whole horn. */
+    /** Pins whose mending belongs to this step of the whole horn; nothing rests on what is left as it is. */
     List<String> before(String step) {
         return pins().filter(reading -> reading.observed() instanceof Observed.Pin pin
+                        && pin.choice() != PinChoice.LEAVE
+                        && pin.choice() != PinChoice.WATCH
                         && belongsTo(pin.sort()).equals(step))
                 .map(reading -> id(reading.of()))
                 .toList();

@@ -113,7 +113,7 @@ public final class Progress {
                 step.restsOn().stream().filter(below -> !isGood(below)).toList();
         String changed = changedSince(step, signature);
         if (changed != null) {
-            return new StepState.Recheck(lastChange.getOrDefault(changed, "never done: " + changed), shaky);
+            return new StepState.Recheck(lastChange.getOrDefault(changed, notDone(changed)), shaky);
         }
         return shaky.isEmpty() ? new StepState.Good() : new StepState.Recheck(whyOf(shaky.getFirst()), shaky);
     }
@@ -139,9 +139,13 @@ public final class Progress {
     private String whyOf(String step) {
         return switch (of(step)) {
             case StepState.Recheck recheck -> recheck.why();
-            case StepState.Waiting waiting -> "not done: " + graph.get(step).words();
-            case StepState.Ready ready -> "not done: " + graph.get(step).words();
+            case StepState.Waiting waiting -> notDone(step);
+            case StepState.Ready ready -> notDone(step);
             case StepState.Good good -> "";
         };
+    }
+
+    private String notDone(String step) {
+        return "not done: " + graph.get(step).words();
     }
 }

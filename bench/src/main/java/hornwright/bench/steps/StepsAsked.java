@@ -1,6 +1,7 @@
 package hornwright.bench.steps;
 
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.rules.ShopRules;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.Treatment;
 import java.util.List;
@@ -11,8 +12,10 @@ import java.util.Map;
  *
  * @param treatments what happens at a place, by its id; a place nobody has planned counts as renewed
  * @param readings those that still count
+ * @param rules up to what a reading asks for nothing
  */
-public record StepsAsked(Keywork keywork, Map<String, Treatment> treatments, List<Reading> readings) {
+public record StepsAsked(
+        Keywork keywork, Map<String, Treatment> treatments, List<Reading> readings, ShopRules rules) {
     public StepsAsked {
         treatments = Map.copyOf(treatments);
         readings = List.copyOf(readings);
@@ -20,6 +23,6 @@ public record StepsAsked(Keywork keywork, Map<String, Treatment> treatments, Lis
 
     /** A horn nobody has looked at. */
     public static StepsAsked of(Keywork keywork) {
-        return new StepsAsked(keywork, Map.of(), List.of());
+        return new StepsAsked(keywork, Map.of(), List.of(), ShopRules.shipped());
     }
 }

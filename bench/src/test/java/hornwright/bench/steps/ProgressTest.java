@@ -96,6 +96,58 @@ class ProgressTest {
     }
 
     @Test
+    void no_shorter_way_than_what_is_left_in_its_order_makes_all_good() {
+        Random random = new Random(12);
+        int left = 0;
+        for (int round = 0; round < 120; round++) {
+            WorkGraph graph = randomGraph(random, 2 + random.nextInt(3));
+            RealBench bench = new RealBench(graph);
+            for (int act = 0; act < random.nextInt(14); act++) {
+                bench.act(random);
+            }
+            boolean changed = random.nextBoolean();
+            int took = inOrder(graph, bench.events, changed);
+            assertThat(reaches(graph, bench.events, changed, took)).isTrue();
+            assertThat(took == 0 || !reaches(graph, bench.events, changed, took - 1))
+                    .as("round %d: %d steps", round, took)
+                    .isTrue();
+            left += took;
+        }
+        assertThat(left).isGreaterThan(120);
+    }
+
+    /** How many steps the order of what is left takes, passing over what turns out good on the way. */
+    private static int inOrder(WorkGraph graph, List<WorkEvent> given, boolean changed) {
+        List<WorkEvent> events = new ArrayList<>(given);
+        int took = 0;
+        for (Step step : Progress.after(graph, events).left()) {
+            if (!(Progress.after(graph, events).of(step.id()) instanceof StepState.Good)) {
+                events.add(new WorkEvent.SignedOff(step.id(), changed));
+                took++;
+            }
+        }
+        return took;
+    }
+
+    /** Tries every sequence of so many steps, in any order and with repeats. */
+    private static boolean reaches(WorkGraph graph, List<WorkEvent> events, boolean changed, int most) {
+        if (Progress.after(graph, events).left().isEmpty()) {
+            return true;
+        }
+        if (most == 0) {
+            return false;
+        }
+        for (Step step : graph.steps()) {
+            List<WorkEvent> more = new ArrayList<>(events);
+            more.add(new WorkEvent.SignedOff(step.id(), changed));
+            if (reaches(graph, more, changed, most - 1)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Test
     void a_recheck_always_says_why() {
         WorkGraph graph = WorkGraph.of(List.of(
                 step("arm", List.of(), List.of()),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Rod;
+import hornwright.bench.rules.ShopRules;
 import hornwright.bench.steps.BenchSteps;
 import hornwright.bench.steps.Disturbances;
 import hornwright.bench.steps.Progress;
@@ -20,6 +21,7 @@ import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.PinAccess;
 import hornwright.bench.survey.PinChoice;
 import hornwright.bench.survey.PinSort;
+import hornwright.bench.survey.PlayGrade;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
@@ -103,7 +105,8 @@ class BenchStepsTest {
         WorkGraph steps = BenchSteps.of(new StepsAsked(
                 keywork,
                 Map.of("pad.d", Treatment.KEEP, "foot.d", Treatment.KEEP, "spring.d", Treatment.MAKE),
-                List.of(said(ReadingKind.RIM_CHECK, "d", "choice", "leave"))));
+                List.of(said(ReadingKind.RIM_CHECK, "d", "choice", "leave")),
+                ShopRules.shipped()));
         assertThat(steps.get("pad.d").words()).isEqualTo("Seat the D pad that stays");
         assertThat(steps.get("cork.foot.d").words()).startsWith("Keep ");
         assertThat(steps.get("spring.d").words()).startsWith("Fit a new spring to D");
@@ -116,7 +119,7 @@ class BenchStepsTest {
         Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
         Observed.Pin dent = new Observed.Pin(PinSort.DENT, 800, 20, 14, null, PinAccess.INSIDE, PinChoice.MEND);
         WorkGraph steps = BenchSteps.of(
-                new StepsAsked(keywork, Map.of(), List.of(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent))));
+                asked(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent)));
         assertThat(steps.get("body.1").words()).isEqualTo("Raise the dent on the bow, 14 mm");
         assertThat(steps.allRestingOn("body.1")).contains("dents", "posts", "fit.d", "level.d", "pad.d");
         assertThat(steps.allRestingOn("body.1")).doesNotContain("neck", "spring.d");
@@ -172,6 +175,63 @@ class BenchStepsTest {
         events.add(new WorkEvent.SignedOff("rest", true));
         assertThat(Rest.of(Progress.after(alto, events).all(), done, Duration.ofHours(24), Duration.ofHours(72)))
                 .isEmpty();
+    }
+
+    @Test
+    void what_was_found_to_need_nothing_is_no_step_and_comes_back_as_one_when_it_reads_worse() {
+        Reading none = Reading.of("r.1", ReadingKind.PLAY, "d", new Observed.Play(PlayGrade.NONE, PlayGrade.NONE));
+        Reading level = Reading.of("r.2", ReadingKind.RIM_GAP, "d", new Observed.RimGap(0.03, 0.01, 4));
+        WorkGraph spared = BenchSteps.of(asked(none, level));
+        assertThat(spared.contains("fit.d")).isFalse();
+        assertThat(spared.contains("level.d")).isFalse();
+        assertThat(spared.steps()).hasSize(alto.steps().size() - 2);
+        assertThat(spared.get("pad.d").restsOn()).contains("arm.d", "cup.d").doesNotContain("fit.d", "level.d");
+        Reading worn = Reading.of("r.3", ReadingKind.HINGE, "d", Observed.Amount.mm(0.08));
+        Reading across = new Reading(
+                "r.3", ReadingKind.HINGE, "d", "across the rod", worn.observed(), "", "", "", null, Stage.ARRIVAL, null);
+        Reading bent = Reading.of("r.4", ReadingKind.RIM_GAP, "d", new Observed.RimGap(0.12, 0.01, 4));
+        WorkGraph again = BenchSteps.of(asked(none, level, across, bent));
+        assertThat(again.steps()).extracting(Step::id).contains("fit.d", "level.d");
+    }
+
+    @Test
+    void a_rim_that_was_read_level_but_chosen_for_work_or_filed_keeps_its_step() {
+        Reading level = Reading.of("r.2", ReadingKind.RIM_GAP, "d", new Observed.RimGap(0.03, 0.01, 4));
+        Reading filed = Reading.of("r.3", ReadingKind.METAL_OFF, "d", Observed.Amount.mm(0.05));
+        assertThat(BenchSteps.of(asked(level, said(ReadingKind.RIM_CHECK, "d", "choice", "lift")))
+                        .contains("level.d"))
+                .isTrue();
+        assertThat(BenchSteps.of(asked(level, filed)).contains("level.d")).isTrue();
+    }
+
+    @Test
+    void a_leaking_ring_adds_a_step_before_its_rim_is_levelled() {
+        WorkGraph steps = BenchSteps.of(asked(said(ReadingKind.RIM_CHECK, "low-b", "ring", "leaks")));
+        assertThat(steps.get("level.low-b").restsOn()).contains("ring.low-b");
+        assertThat(steps.get("ring.low-b").words()).startsWith("Solder the ring of the low B hole");
+        assertThat(steps.steps()).hasSize(alto.steps().size() + 1);
+    }
+
+    @Test
+    void nothing_rests_on_a_dent_that_is_left() {
+        Observed.Pin dent = new Observed.Pin(PinSort.DENT, 800, 20, 14, null, PinAccess.INSIDE, PinChoice.LEAVE);
+        WorkGraph steps = BenchSteps.of(asked(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent)));
+        assertThat(steps.get("body.1").words()).startsWith("Leave, and write into the report,");
+        assertThat(steps.allRestingOn("body.1")).isEmpty();
+    }
+
+    @Test
+    void a_sound_spring_that_stays_is_no_step() {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        WorkGraph steps = BenchSteps.of(new StepsAsked(
+                keywork, Map.of("spring.d", Treatment.KEEP), List.of(), ShopRules.shipped()));
+        assertThat(steps.contains("spring.d")).isFalse();
+        assertThat(steps.contains("spring.e")).isTrue();
+    }
+
+    private static StepsAsked asked(Reading... readings) {
+        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
+        return new StepsAsked(keywork, Map.of(), List.of(readings), ShopRules.shipped());
     }
 
     private static Reading said(ReadingKind kind, String of, String point, String word) {

@@ -8,6 +8,7 @@ import hornwright.bench.horn.Link;
 import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.NeckCheck;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.RimChoice;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -33,7 +34,8 @@ final class StepsOfReadings {
             case FOOT_CLEARANCE -> known(Stream.of("height." + of));
             case THICKNESS -> known(Stream.concat(Stream.of("cork." + of), corkOfLink(of)));
             case METAL_OFF -> known(Stream.of("arm." + of));
-            case RIM_GAP, RIM_CHECK -> known(Stream.of("level." + of));
+            case RIM_GAP -> known(Stream.of("level." + of));
+            case RIM_CHECK -> known(rim(reading));
             case TOUCH_WEIGHT -> known(Stream.of("touch"));
             case PLAY, HINGE -> known(Stream.of("fit." + of));
             case LINK_SPACE -> known(Stream.of("cork." + of, regulate(of)));
@@ -49,6 +51,12 @@ final class StepsOfReadings {
             case FINISH_SIGN -> known(Stream.of("clean"));
             case TUNING, STAMP, SERIAL, SWITCH, CLOCK_STARTED, TIME_SPENT -> Optional.empty();
         };
+    }
+
+    private static Stream<String> rim(Reading reading) {
+        boolean choice = reading.point().equals(RimChoice.POINT);
+        Stream<String> ring = choice ? Stream.of() : Stream.of("ring." + reading.of());
+        return Stream.concat(ring, Stream.of("level." + reading.of()));
     }
 
     private Stream<Cup> cup(String id) {

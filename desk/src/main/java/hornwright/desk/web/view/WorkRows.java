@@ -1,5 +1,7 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.horn.Cup;
+import hornwright.bench.horn.Key;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.rules.ShopRules;
@@ -143,8 +145,25 @@ public final class WorkRows {
         return new StageRow(
                 OnBench.capital(stage.word()),
                 (good == steps.size() ? "done" : "%d of %d done".formatted(good, steps.size()))
-                        + (clock.minutes(stage) > 0 ? ", " + time(clock.minutes(stage)) : ""),
+                        + (clock.minutes(stage) > 0 ? ", " + time(clock.minutes(stage)) : "")
+                        + spared(stage),
                 steps.stream().map(this::row).toList());
+    }
+
+    /** What was found to need nothing and so is no step. */
+    private String spared(Stage stage) {
+        long without =
+                switch (stage) {
+                    case SPRINGS_SOUND -> without("spring.", bench.keywork().keys().stream().map(Key::id));
+                    case KEYS_FITTED -> without("fit.", bench.keywork().keys().stream().map(Key::id));
+                    case HOLES_LEVEL -> without("level.", bench.keywork().cups().stream().map(Cup::hole));
+                    default -> 0;
+                };
+        return without == 0 ? "" : "; nothing to do at " + without;
+    }
+
+    private long without(String step, Stream<String> things) {
+        return things.filter(thing -> !graph.contains(step + thing)).count();
     }
 
     private StepRow row(PlannedStep step) {
