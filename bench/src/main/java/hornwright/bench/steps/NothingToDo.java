@@ -53,12 +53,11 @@ final class NothingToDo {
     }
 
     private boolean isWorn(Reading reading) {
-        String limit =
-                switch (reading.point()) {
-                    case "across the rod" -> "fit.accept_mm";
-                    case "along the rod" -> "fit.end-accept_mm";
-                    default -> "";
-                };
+        String limit = switch (reading.point()) {
+            case "across the rod" -> "fit.accept_mm";
+            case "along the rod" -> "fit.end-accept_mm";
+            default -> "";
+        };
         return !limit.isEmpty()
                 && reading.observed() instanceof Observed.Amount amount
                 && amount.value() > asked.rules().value(limit);

@@ -14,8 +14,7 @@ import java.util.Map;
  * @param readings those that still count
  * @param rules up to what a reading asks for nothing
  */
-public record StepsAsked(
-        Keywork keywork, Map<String, Treatment> treatments, List<Reading> readings, ShopRules rules) {
+public record StepsAsked(Keywork keywork, Map<String, Treatment> treatments, List<Reading> readings, ShopRules rules) {
     public StepsAsked {
         treatments = Map.copyOf(treatments);
         readings = List.copyOf(readings);

@@ -116,10 +116,8 @@ class BenchStepsTest {
 
     @Test
     void a_dent_found_on_the_bow_is_a_step_before_posts_and_a_dent_raised_again_asks_for_every_fit() {
-        Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
         Observed.Pin dent = new Observed.Pin(PinSort.DENT, 800, 20, 14, null, PinAccess.INSIDE, PinChoice.MEND);
-        WorkGraph steps = BenchSteps.of(
-                asked(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent)));
+        WorkGraph steps = BenchSteps.of(asked(Reading.of("r.1", ReadingKind.PIN, "pin.1", dent)));
         assertThat(steps.get("body.1").words()).isEqualTo("Raise the dent on the bow, 14 mm");
         assertThat(steps.allRestingOn("body.1")).contains("dents", "posts", "fit.d", "level.d", "pad.d");
         assertThat(steps.allRestingOn("body.1")).doesNotContain("neck", "spring.d");
@@ -188,7 +186,17 @@ class BenchStepsTest {
         assertThat(spared.get("pad.d").restsOn()).contains("arm.d", "cup.d").doesNotContain("fit.d", "level.d");
         Reading worn = Reading.of("r.3", ReadingKind.HINGE, "d", Observed.Amount.mm(0.08));
         Reading across = new Reading(
-                "r.3", ReadingKind.HINGE, "d", "across the rod", worn.observed(), "", "", "", null, Stage.ARRIVAL, null);
+                "r.3",
+                ReadingKind.HINGE,
+                "d",
+                "across the rod",
+                worn.observed(),
+                "",
+                "",
+                "",
+                null,
+                Stage.ARRIVAL,
+                null);
         Reading bent = Reading.of("r.4", ReadingKind.RIM_GAP, "d", new Observed.RimGap(0.12, 0.01, 4));
         WorkGraph again = BenchSteps.of(asked(none, level, across, bent));
         assertThat(again.steps()).extracting(Step::id).contains("fit.d", "level.d");
@@ -223,8 +231,8 @@ class BenchStepsTest {
     @Test
     void a_sound_spring_that_stays_is_no_step() {
         Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
-        WorkGraph steps = BenchSteps.of(new StepsAsked(
-                keywork, Map.of("spring.d", Treatment.KEEP), List.of(), ShopRules.shipped()));
+        WorkGraph steps = BenchSteps.of(
+                new StepsAsked(keywork, Map.of("spring.d", Treatment.KEEP), List.of(), ShopRules.shipped()));
         assertThat(steps.contains("spring.d")).isFalse();
         assertThat(steps.contains("spring.e")).isTrue();
     }

@@ -152,13 +152,14 @@ public final class WorkRows {
 
     /** What was found to need nothing and so is no step. */
     private String spared(Stage stage) {
-        long without =
-                switch (stage) {
-                    case SPRINGS_SOUND -> without("spring.", bench.keywork().keys().stream().map(Key::id));
-                    case KEYS_FITTED -> without("fit.", bench.keywork().keys().stream().map(Key::id));
-                    case HOLES_LEVEL -> without("level.", bench.keywork().cups().stream().map(Cup::hole));
-                    default -> 0;
-                };
+        long without = switch (stage) {
+            case SPRINGS_SOUND ->
+                without("spring.", bench.keywork().keys().stream().map(Key::id));
+            case KEYS_FITTED -> without("fit.", bench.keywork().keys().stream().map(Key::id));
+            case HOLES_LEVEL ->
+                without("level.", bench.keywork().cups().stream().map(Cup::hole));
+            default -> 0;
+        };
         return without == 0 ? "" : "; nothing to do at " + without;
     }
 
