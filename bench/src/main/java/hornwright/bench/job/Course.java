@@ -24,10 +24,12 @@ final class Course {
         return kept ? next.with(begun(job).and(new Happening.Withdrawn(id))) : next;
     }
 
-    /** To decide the same again changes nothing. */
+    /** To decide the same again changes nothing, but that a contact was settled after it was felt once more counts. */
     static Job settled(Job job, Decision decision) {
         Decision before = job.decisions().get(decision.about());
-        boolean same = before != null && before.inWords().equals(decision.inWords());
+        boolean same = before != null
+                && before.inWords().equals(decision.inWords())
+                && !(decision instanceof Decision.Contact);
         Job next = job.with(decision);
         return same || decision instanceof Decision.HandedOver
                 ? next
@@ -56,10 +58,10 @@ final class Course {
             return job.chronicle();
         }
         List<Happening> old = new ArrayList<>();
-        job.decisions().values().forEach(decision -> old.add(new Happening.Settled(decision)));
         job.readings().current().stream()
                 .filter(Chronicle::keeps)
                 .forEach(reading -> old.add(new Happening.Measured(reading)));
+        job.decisions().values().forEach(decision -> old.add(new Happening.Settled(decision)));
         if (job.stage() != Stage.ARRIVAL) {
             old.add(new Happening.Reached(job.stage()));
         }

@@ -24,13 +24,13 @@ final class FileChronicle {
 
     static Chronicle of(Stage stage, List<DecisionJson.Dated> decisions, List<Reading> readings, List<WorkDone> work) {
         FileChronicle file = new FileChronicle();
-        decisions.forEach(each -> file.add(each.when(), Instant.MIN, new Happening.Settled(each.decision())));
         readings.stream()
                 .filter(Chronicle::keeps)
                 .forEach(reading -> file.add(
                         reading.stage().compareTo(stage) < 0 ? null : reading.when(),
                         Instant.MIN,
                         new Happening.Measured(reading)));
+        decisions.forEach(each -> file.add(each.when(), Instant.MIN, new Happening.Settled(each.decision())));
         if (stage != Stage.ARRIVAL) {
             file.add(null, Instant.MIN, new Happening.Reached(stage));
         }

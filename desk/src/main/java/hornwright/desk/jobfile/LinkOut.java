@@ -5,7 +5,7 @@ import hornwright.bench.horn.Layer;
 import hornwright.bench.horn.Link;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedLink;
-import hornwright.bench.survey.Decision;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.desk.json.Out;
 import java.util.List;
 import java.util.Optional;
@@ -13,12 +13,12 @@ import java.util.Optional;
 /** One contact between two keys, with what to add or take there and what was settled. */
 final class LinkOut {
     private final Plan plan;
-    private final List<Decision> decisions;
+    private final List<SettledContact> settled;
     private final NumberJson numbers;
 
-    LinkOut(Plan plan, List<Decision> decisions, NumberJson numbers) {
+    LinkOut(Plan plan, List<SettledContact> settled, NumberJson numbers) {
         this.plan = plan;
-        this.decisions = decisions;
+        this.settled = settled;
         this.numbers = numbers;
     }
 
@@ -50,14 +50,13 @@ final class LinkOut {
     }
 
     private Optional<Out> settled(Link link) {
-        return decisions.stream()
-                .filter(Decision.Contact.class::isInstance)
-                .map(Decision.Contact.class::cast)
-                .filter(contact -> contact.link().equals(link.id()))
-                .reduce((first, last) -> last)
+        return settled.stream()
+                .filter(contact -> contact.link().id().equals(link.id()))
+                .findFirst()
                 .map(contact -> Out.object()
-                        .put("change_mm", contact.changeMm())
-                        .put("words", contact.words(link))
-                        .put("why", contact.why()));
+                        .put("change_mm", contact.decision().changeMm())
+                        .put("words", contact.words())
+                        .put("why", contact.decision().why())
+                        .put("stale", contact.stale()));
     }
 }

@@ -9,6 +9,7 @@ import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.PlannedStep;
 import hornwright.bench.plan.Removal;
 import hornwright.bench.plan.Warning;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.steps.StepState;
 import hornwright.desk.json.Out;
 import java.util.List;
@@ -60,7 +61,7 @@ public final class PlanJson {
 
     /** Those the bench sets in its order, then the others. */
     private List<Out> links(JobRequest job) {
-        LinkOut one = new LinkOut(plan, job.inputs().decisions(), numbers);
+        LinkOut one = new LinkOut(plan, SettledContact.of(job.inputs()), numbers);
         ById<Link> all = job.inputs().keywork().links();
         return Stream.concat(
                         plan.links().stream().map(link -> all.get(link.link())),

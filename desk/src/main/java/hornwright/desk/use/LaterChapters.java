@@ -15,6 +15,7 @@ import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
 import hornwright.bench.plan.regulation.LinksAnswer;
 import hornwright.bench.plan.regulation.RegulationChapter;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.plan.regulation.YieldAnswer;
 import hornwright.bench.plan.regulation.YieldChapter;
 import hornwright.bench.plan.seat.SeatAnswer;
@@ -107,6 +108,11 @@ public final class LaterChapters {
     public LinksAnswer linksIfRead(Job job, List<Reading> readings) {
         return RegulationChapter.of(
                 RegulationChapter.Question.of(plans.inputs(job).withReadings(readings)));
+    }
+
+    /** Changes at contacts that were accepted and wait to be done. */
+    public List<SettledContact> settledContacts(Job job) {
+        return SettledContact.of(plans.inputs(job));
     }
 
     /** The plan with what to add or take at contacts. */

@@ -32,6 +32,11 @@ public record Regulate(Shop shop) {
                         new WorkRecorded(new WorkDone(FreshId.of("s", form), WorkKind.SIGNED_OFF, step, null))));
     }
 
+    /** What was settled at a contact is given up; nothing was done to it. */
+    public Saved drop(String jobId, Form form, Decision.Contact contact) {
+        return all(jobId, form, List.of(new DecisionDropped(contact.about())));
+    }
+
     /** One after another; the last answer, or the first that is no keeping. */
     private Saved all(String jobId, Form form, List<JobEdit> edits) {
         Saved saved = shop.saveJob(jobId, form, edits.getFirst());

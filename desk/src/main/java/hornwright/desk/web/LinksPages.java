@@ -1,6 +1,7 @@
 package hornwright.desk.web;
 
 import hornwright.bench.plan.regulation.LinksAnswer;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.survey.Decision;
 import hornwright.desk.use.Regulate;
 import hornwright.desk.web.view.LinksRows;
@@ -31,7 +32,7 @@ final class LinksPages {
     }
 
     private void show(Context context, OnBench bench, Map<String, MeasureGrid.Typing> troubles) {
-        LinksRows rows = new LinksRows(bench, desk.later().links(bench.job()), troubles);
+        LinksRows rows = rows(bench, desk.later().links(bench.job()), troubles);
         desk.answer(
                 context,
                 "links",
@@ -43,6 +44,10 @@ final class LinksPages {
                         Desk.fresh()));
     }
 
+    private LinksRows rows(OnBench bench, LinksAnswer answer, Map<String, MeasureGrid.Typing> troubles) {
+        return new LinksRows(bench, answer, desk.later().settledContacts(bench.job()), troubles);
+    }
+
     private void record(Context context) {
         OnBench bench = desk.bench(context);
         TypedReadings typed = new TypedReadings(desk, context);
@@ -51,7 +56,7 @@ final class LinksPages {
         if (Live.asked(context)) {
             Set<String> sent = new LinkedHashSet<>();
             typed.fields().forEach(field -> sent.add(field.name()));
-            LinksRows rows = new LinksRows(after, desk.later().links(after.job()), troubles);
+            LinksRows rows = rows(after, desk.later().links(after.job()), troubles);
             desk.answer(context, "links-live", rows.live(sent, false, Desk.fresh()));
         } else if (troubles.isEmpty()) {
             Back.to(context, after.address("links"));
@@ -68,7 +73,7 @@ final class LinksPages {
                 .ahead(bench)
                 .map(readings -> desk.later().linksIfRead(bench.job(), readings))
                 .orElseGet(() -> desk.later().links(bench.job()));
-        desk.answer(context, "links-live", new LinksRows(bench, ahead, Map.of()).live(Set.of(), true, Desk.fresh()));
+        desk.answer(context, "links-live", rows(bench, ahead, Map.of()).live(Set.of(), true, Desk.fresh()));
     }
 
     private void accept(Context context) {
@@ -86,18 +91,27 @@ final class LinksPages {
     private void done(Context context) {
         OnBench bench = desk.bench(context);
         String link = Desk.field(context, "link");
-        Decision.Contact contact = LinksRows.settled(bench)
-                .filter(one -> one.link().equals(link))
+        Decision.Contact contact = desk.later().settledContacts(bench.job()).stream()
+                .filter(one -> one.link().id().equals(link))
+                .map(SettledContact::decision)
                 .findFirst()
                 .orElseThrow(
                         () -> new Refusal(409, "Nothing is settled at this contact any more; load the page again."));
-        Desk.kept(new Regulate(desk.shop()).done(bench.id(), Desk.form(context), contact));
-        Back.to(context, bench.address("links") + "#work");
+        Regulate regulate = new Regulate(desk.shop());
+        Desk.kept(
+                Desk.field(context, "act").equals("drop")
+                        ? regulate.drop(bench.id(), Desk.form(context), contact)
+                        : regulate.done(bench.id(), Desk.form(context), contact));
+        Back.to(
+                context,
+                Desk.field(context, "back").equals("work")
+                        ? bench.address("work") + "#contacts"
+                        : bench.address("links") + "#work");
     }
 
     private void sheet(Context context) {
         OnBench bench = desk.bench(context);
-        byte[] pdf = new LinksRows(bench, desk.later().links(bench.job()), Map.of())
+        byte[] pdf = rows(bench, desk.later().links(bench.job()), Map.of())
                 .sheet(SheetHeads.of(desk, bench), desk.later().settled(bench.job()))
                 .pdf(SheetHeads.size(context));
         context.contentType("application/pdf");

@@ -3,6 +3,7 @@ package hornwright.desk.web;
 import hornwright.bench.job.Posted;
 import hornwright.bench.job.StageReached;
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.steps.Step;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
@@ -11,6 +12,7 @@ import hornwright.bench.survey.WorkKind;
 import hornwright.desk.use.Decide;
 import hornwright.desk.use.ReachStage;
 import hornwright.desk.use.RecordWork;
+import hornwright.desk.use.Regulate;
 import hornwright.desk.use.Saved;
 import hornwright.desk.use.TurnClock;
 import hornwright.desk.web.view.Clocks;
@@ -22,6 +24,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The order of work: what is done is said here, and what must be looked at again shows at once. */
@@ -53,6 +56,15 @@ final class WorkPages {
     private void record(Context context) {
         OnBench bench = desk.bench(context);
         Step step = step(bench, Desk.field(context, "step"));
+        Optional<Decision.Contact> contact = desk.later().settledContacts(bench.job()).stream()
+                .filter(one -> one.link().id().equals(step.of()))
+                .map(SettledContact::decision)
+                .findFirst();
+        if (contact.isPresent() && Desk.field(context, "act").equals("done")) {
+            Desk.kept(new Regulate(desk.shop()).done(bench.id(), Desk.form(context), contact.get()));
+            Back.to(context, bench.address("work") + "#step-" + step.id());
+            return;
+        }
         Saved.Kept kept = Desk.kept(new RecordWork(desk.shop())
                 .record(bench.id(), Desk.form(context), kind(Desk.field(context, "act"), step), of(context, step)));
         Back.to(context, bench.address("work") + "?saved=" + kept.seq() + "#step-" + step.id());

@@ -84,6 +84,44 @@ final class LinksPagesTest {
         assertThat(page()).doesNotContain("Done: D on F♯").contains("no longer counts, feel again");
     }
 
+    private String work() throws IOException {
+        return wire.get(horn + "/work").body();
+    }
+
+    @Test
+    void what_was_accepted_is_work_with_its_amount_until_it_is_done_or_left() throws IOException {
+        post("readings", FELT);
+        post("accept", "");
+        assertThat(work())
+                .contains("Contacts to alter, all in one round", "by the leaf under the linked cups")
+                .contains("Regulate where D closes F♯: take 0.");
+        post("done", "link=link.d-to-f-sharp&act=drop&back=work");
+        assertThat(work()).doesNotContain("Contacts to alter").doesNotContain("closes F♯: take 0.");
+        assertThat(page()).contains("Add or take, all at once");
+    }
+
+    @Test
+    void done_on_the_work_page_ends_the_readings_it_rested_on() throws IOException {
+        post("readings", FELT);
+        post("accept", "");
+        String seq = seq();
+        Wire.Answer done = wire.post(horn + "/work", "key=w&seq=" + seq + "&step=regulate.d-to-f-sharp&act=done");
+        assertThat(done.status()).isEqualTo(303);
+        assertThat(work()).doesNotContain("Contacts to alter");
+        assertThat(page()).contains("no longer counts, feel again");
+    }
+
+    @Test
+    void felt_again_after_it_was_accepted_it_is_to_be_settled_anew() throws IOException {
+        post("readings", FELT);
+        post("accept", "");
+        assertThat(work()).doesNotContain("settle it anew");
+        post("readings", "r%2FLINKED_GAP%2Fcup.d%2Fpressing+d=0.11");
+        assertThat(work()).contains("felt again with D pressed: settle it anew");
+        post("accept", "again=1");
+        assertThat(work()).doesNotContain("settle it anew").contains("Contacts to alter");
+    }
+
     @Test
     void every_number_opens_its_because() throws IOException {
         post("readings", FELT);

@@ -3,7 +3,6 @@ package hornwright.desk.web.view;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Link;
 import hornwright.bench.regulation.Watch;
-import hornwright.bench.survey.Decision;
 import java.util.List;
 
 /** Linked keys and their contacts in the words of the trade. */
@@ -26,11 +25,6 @@ final class LinkNames {
     String contact(String link) {
         Link one = keywork.links().get(link);
         return key(one.driver()) + " on " + key(one.follower());
-    }
-
-    /** What was settled at a contact: "take 0.08 mm", or how far its screw is turned. */
-    String words(Decision.Contact contact) {
-        return contact.words(keywork.links().get(contact.link()));
     }
 
     /** What another finger holds out of the way meanwhile, ", G♯ lever held open". */

@@ -68,7 +68,14 @@ public record LinksPage(
         }
     }
 
-    public record Settled(String link, String name, String words, String after, String key) {}
+    /**
+     * A change that was accepted and is to be done.
+     *
+     * @param stale why it no longer stands; empty while it does
+     * @param page where it is settled and done
+     */
+    public record Settled(
+            String link, String name, String words, String why, String after, String stale, String page, String key) {}
 
     /** What cutting to plan alone would come to. */
     public record FirstAssembly(Figure allClosed, Figure largest, String worst, List<Worth> worth) {

@@ -5,6 +5,7 @@ import hornwright.bench.plan.PlannedLink;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.regulation.LinksAnswer;
 import hornwright.bench.plan.regulation.LinksAnswer.SpotLine;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.plan.regulation.YieldAnswer;
 import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.survey.Decision;
@@ -28,14 +29,20 @@ import java.util.stream.Stream;
 public final class LinksRows {
     private final OnBench bench;
     private final LinksAnswer answer;
+    private final List<SettledContact> settled;
     private final Map<String, MeasureGrid.Typing> troubles;
     private final LinkNames names;
     private final Map<String, Instant> kept = new HashMap<>();
 
     /** @param troubles by field name: what stands in the field instead of what is kept */
-    public LinksRows(OnBench bench, LinksAnswer answer, Map<String, MeasureGrid.Typing> troubles) {
+    public LinksRows(
+            OnBench bench,
+            LinksAnswer answer,
+            List<SettledContact> settled,
+            Map<String, MeasureGrid.Typing> troubles) {
         this.bench = bench;
         this.answer = answer;
+        this.settled = List.copyOf(settled);
         this.troubles = troubles;
         this.names = new LinkNames(bench.keywork());
         bench.history().edits().forEach(posted -> {
@@ -52,13 +59,6 @@ public final class LinksRows {
         return hundredths == 0
                 ? Optional.empty()
                 : Optional.of(new Decision.Contact(line.link(), hundredths, "by the leaf under the linked cups"));
-    }
-
-    /** Changes that were accepted and are not done yet. */
-    public static Stream<Decision.Contact> settled(OnBench bench) {
-        return bench.job().decisions().values().stream()
-                .filter(Decision.Contact.class::isInstance)
-                .map(Decision.Contact.class::cast);
     }
 
     public LinksPage page(Frame frame, YieldAnswer assembly, SettledAnswer settled, String unit, String fresh) {
@@ -116,9 +116,9 @@ public final class LinksRows {
     private RegulationSheet.Line onPaper(PlannedLink line) {
         PlannedNumber change = line.change();
         PlannedNumber error = line.error();
-        String last = settled(bench)
-                .filter(contact -> contact.link().equals(line.link()))
-                .map(names::words)
+        String last = settled.stream()
+                .filter(contact -> contact.link().id().equals(line.link()))
+                .map(SettledContact::words)
                 .findFirst()
                 .orElse("");
         return new RegulationSheet.Line(
@@ -194,21 +194,13 @@ public final class LinksRows {
     }
 
     private LinksPage.Todo todo(boolean ahead, String fresh) {
-        List<Decision.Contact> settled = settled(bench).toList();
         return new LinksPage.Todo(
                 bench.id(),
                 bench.history().seq(),
                 fresh + "-todo",
                 sum(),
                 answer.toDo().stream().map(this::line).toList(),
-                settled.stream()
-                        .map(contact -> new LinksPage.Settled(
-                                contact.link(),
-                                OnBench.capital(names.contact(contact.link())),
-                                names.words(contact),
-                                names.after(contact.link()),
-                                fresh + "-" + contact.link()))
-                        .toList(),
+                new SettledRows(bench, settled).rows(fresh),
                 ahead);
     }
 

@@ -14,6 +14,7 @@ public record WorkPage(
         String fresh,
         Clock clock,
         String rest,
+        List<LinksPage.Settled> contacts,
         List<StepRow> now,
         List<StepRow> again,
         List<StageRow> stages,
@@ -22,6 +23,7 @@ public record WorkPage(
     public WorkPage {
         uses = List.copyOf(uses);
         reached = List.copyOf(reached);
+        contacts = List.copyOf(contacts);
         now = List.copyOf(now);
         again = List.copyOf(again);
         stages = List.copyOf(stages);

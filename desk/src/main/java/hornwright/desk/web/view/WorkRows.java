@@ -4,6 +4,7 @@ import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.plan.regulation.SettledContact;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.steps.Rest;
 import hornwright.bench.steps.StageClock;
@@ -32,6 +33,7 @@ public final class WorkRows {
 
     private final OnBench bench;
     private final ShopRules rules;
+    private final SettledRows contacts;
     private final Supplier<String> keys;
     private final Instant now;
     private final WorkGraph graph;
@@ -42,6 +44,7 @@ public final class WorkRows {
     public WorkRows(OnBench bench, PlanInputs inputs, Supplier<String> keys, Instant now) {
         this.bench = bench;
         this.rules = inputs.rules();
+        this.contacts = new SettledRows(bench, SettledContact.of(inputs));
         this.lapses = new LapseRows(inputs);
         this.keys = keys;
         this.now = now;
@@ -63,6 +66,7 @@ public final class WorkRows {
                 keys.get(),
                 clock(),
                 rest(),
+                contacts.rows(keys.get()),
                 order.stream()
                         .filter(step -> step.state() instanceof StepState.Ready)
                         .limit(SHOWN)
@@ -170,7 +174,9 @@ public final class WorkRows {
     private StepRow row(PlannedStep step) {
         return new StepRow(
                 step.step().id(),
-                step.step().words(),
+                contacts.of(step.step().of())
+                        .map(what -> step.step().words() + ": " + what)
+                        .orElse(step.step().words()),
                 State.of(step.state()),
                 why(step),
                 acts(step.state()),
