@@ -2,6 +2,7 @@ package hornwright.desk.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * Numbers as people read them: no digit finer than what is known. The ± shown is twice the standard uncertainty, which
@@ -15,9 +16,31 @@ public final class Shown {
 
     private Shown() {}
 
-    /** "9.8 ± 0.4"; without the ± when u is 0. */
+    /** "9.8 ± 0.4"; without the ± when u is 0; "up to 0.07" where the ± is larger than the value. */
     public static String of(double value, double u) {
-        return isChoice(u) ? value(value, u) : value(value, u) + " ± " + plusMinus(u);
+        return isChoice(u) ? value(value, u) : unsure(value, u, false).orElse(value(value, u) + " ± " + plusMinus(u));
+    }
+
+    /** The same of a quantity that may be below zero: "−0.01 to 0.07" where its sign is not known. */
+    public static String signed(double value, double u) {
+        return unsure(value, u, true).orElseGet(() -> of(value, u));
+    }
+
+    /**
+     * What is said in place of a value whose ± is larger than itself: as far as it may reach. Empty where value and ± say
+     * enough.
+     *
+     * @param mayBeNegative whether it can lie below zero at all
+     */
+    public static Optional<String> unsure(double value, double u, boolean mayBeNegative) {
+        double twice = 2 * u;
+        if (isChoice(u) || Math.abs(value) >= twice) {
+            return Optional.empty();
+        }
+        int decimals = decimals(twice);
+        String most = fixed(value + twice, decimals);
+        return Optional.of(
+                mayBeNegative || value < 0 ? fixed(value - twice, decimals) + " to " + most : "up to " + most);
     }
 
     /** The value alone, with as many digits as its uncertainty leaves it. */

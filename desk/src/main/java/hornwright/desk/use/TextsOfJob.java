@@ -11,6 +11,7 @@ import hornwright.bench.survey.GroupFinding;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.desk.find.Text;
+import hornwright.desk.find.Trouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,17 +45,18 @@ final class TextsOfJob {
         return all;
     }
 
-    /** Every place of a horn by its names, for finding it in the drawing. */
+    /** Every place of a horn by its names, for finding it in the drawing, and the pages by what is complained of. */
     static List<Text> places(String job, Keywork keywork) {
-        return keywork.places().stream()
+        Stream<Text> pages = Stream.of(Trouble.values()).map(trouble -> trouble.text(job));
+        Stream<Text> places = keywork.places().stream()
                 .map(place -> new Text(
                         Text.Sort.PLACE,
                         capital(place.display()),
                         keywork.groupOf(place).map(KeyGroup::title).orElse("Tube and neck"),
                         "/horn/%s?place=%s#place".formatted(job, place.id()),
                         place.kind().spoken() + " "
-                                + String.join(" ", place.name().displayAliases())))
-                .toList();
+                                + String.join(" ", place.name().displayAliases())));
+        return Stream.concat(pages, places).toList();
     }
 
     private Text horn(String owner) {

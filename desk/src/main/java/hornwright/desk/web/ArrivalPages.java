@@ -6,6 +6,7 @@ import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Shot;
 import hornwright.bench.survey.Stage;
+import hornwright.desk.find.Trouble;
 import hornwright.desk.journal.Person;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.json.Fault;
@@ -77,6 +78,9 @@ final class ArrivalPages {
                 owner.map(Person::telephone).orElse(""),
                 owner.map(Person::email).orElse(""),
                 bench.job().arrival().complaint(),
+                Trouble.in(bench.job().arrival().complaint()).stream()
+                        .map(trouble -> new ArrivalPage.Way(trouble.title(), bench.address(trouble.page())))
+                        .toList(),
                 rows.uses(),
                 said,
                 fault);

@@ -46,7 +46,7 @@ final class MeasurePages {
                         bench.id(),
                         bench.history().seq(),
                         Next.of(bench),
-                        MeasureGrid.tabs(bench, sheet),
+                        MeasureGrid.tabsWithLinks(bench, sheet),
                         sheet.word(),
                         sheet.title(),
                         sheet.how(),

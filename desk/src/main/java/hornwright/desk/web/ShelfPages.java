@@ -3,7 +3,6 @@ package hornwright.desk.web;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.Arrival;
 import hornwright.bench.job.Identity;
-import hornwright.bench.plan.NumberName;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
 import hornwright.desk.journal.Card;
@@ -16,6 +15,7 @@ import hornwright.desk.use.ShelfMemory;
 import hornwright.desk.web.view.Miniature;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.PadSizes;
 import hornwright.desk.web.view.PlacePanel;
 import hornwright.desk.web.view.ShelfPage;
 import io.javalin.config.RoutesConfig;
@@ -66,7 +66,7 @@ final class ShelfPages {
     }
 
     private static Miniature ghost() {
-        return Miniature.of(Keyworks.named(KeyworkFile.SHIPPED.getFirst()), cup -> false);
+        return Miniature.of(Keyworks.named(KeyworkFile.SHIPPED.getFirst()), cup -> PadSizes.Size.OPEN);
     }
 
     private static String lead(int count) {
@@ -88,9 +88,7 @@ final class ShelfPages {
                 card.stage(),
                 card.readings() + " readings",
                 Next.of(bench).brief(),
-                Miniature.of(
-                        bench.keywork(),
-                        cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent()));
+                Miniature.of(bench.keywork(), cup -> PadSizes.size(bench, cup)));
     }
 
     private void open(Context context) {

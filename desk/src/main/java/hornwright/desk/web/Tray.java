@@ -1,9 +1,9 @@
 package hornwright.desk.web;
 
-import hornwright.bench.plan.NumberName;
 import hornwright.bench.steps.StepState;
 import hornwright.desk.web.view.Frame.Compartment;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.PadSizes;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -62,10 +62,7 @@ final class Tray {
     }
 
     private static String sized(OnBench bench) {
-        long sized = bench.keywork().cups().stream()
-                .filter(cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent())
-                .count();
-        return "%d of %d pads sized".formatted(sized, bench.keywork().cups().size());
+        return PadSizes.of(bench).words();
     }
 
     private static String worked(OnBench bench) {

@@ -39,9 +39,8 @@ class SettledContactTest {
     }
 
     private static List<SettledContact> after(Happening... course) {
-        return SettledContact.of(PlanInputs.of(ALTO)
-                .withDecisions(List.of(TAKE, TURN))
-                .withChronicle(new Chronicle(List.of(course))));
+        return SettledContact.of(
+                PlanInputs.of(ALTO).withDecisions(List.of(TAKE, TURN)).withChronicle(new Chronicle(List.of(course))));
     }
 
     private static Happening settled(Decision decision) {

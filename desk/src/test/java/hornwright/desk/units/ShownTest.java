@@ -12,6 +12,17 @@ class ShownTest {
         assertThat(Shown.of(5.071, 0.045)).isEqualTo("5.07 ± 0.09");
     }
 
+    /** "23 ± 26 pulls" tells nobody what to do. */
+    @Test
+    void a_plus_minus_larger_than_its_value_is_said_as_how_far_it_may_reach() {
+        assertThat(Shown.of(23, 13)).isEqualTo("up to 49");
+        assertThat(Shown.signed(0.03, 0.02)).isEqualTo("−0.01 to 0.07");
+        assertThat(Shown.of(-0.02, 0.015)).isEqualTo("−0.05 to 0.01");
+        assertThat(Shown.signed(-0.05, 0.01)).isEqualTo("−0.05 ± 0.02");
+        assertThat(Shown.unsure(4, 2, true)).isEmpty();
+        assertThat(Shown.unsure(0, 0, true)).isEmpty();
+    }
+
     @Test
     void a_choice_has_no_plus_minus() {
         assertThat(Shown.of(48.5, 0)).isEqualTo("48.5");

@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param link the contact
  * @param stale why it no longer stands: felt again since, or something under it moved; null while it does
  */
-public record SettledContact(Link link, Decision.Contact decision, @Nullable String stale) {
+public record SettledContact(
+        Link link, Decision.Contact decision, @Nullable String stale) {
     /** What is done: "take 0.08 mm", or how far its screw is turned. */
     public String words() {
         return decision.words(link);
@@ -94,11 +95,17 @@ public record SettledContact(Link link, Decision.Contact decision, @Nullable Str
             switch (work.kind()) {
                 case ARM_BENT, CUP_LEVELLED, HOLE_LEVELLED, KEY_FITTED, PAD_FITTED -> {
                     String key = work.of().replaceFirst("^cup\\.", "");
-                    keywork.keys().find(key).ifPresent(moved -> presses()
-                            .filter(finger -> Watch.ways(keywork, finger).contains(key))
-                            .forEach(finger -> outdate(
-                                    finger,
-                                    "%s: %s".formatted(moved.name().display(), work.kind().word()))));
+                    keywork.keys()
+                            .find(key)
+                            .ifPresent(moved -> presses()
+                                    .filter(finger ->
+                                            Watch.ways(keywork, finger).contains(key))
+                                    .forEach(finger -> outdate(
+                                            finger,
+                                            "%s: %s"
+                                                    .formatted(
+                                                            moved.name().display(),
+                                                            work.kind().word()))));
                 }
                 default -> {}
             }
@@ -110,9 +117,8 @@ public record SettledContact(Link link, Decision.Contact decision, @Nullable Str
 
         private void outdate(String finger, String why) {
             Set<String> ways = Watch.ways(keywork, finger);
-            contacts.replaceAll((link, contact) -> ways.contains(link)
-                    ? new SettledContact(contact.link(), contact.decision(), why)
-                    : contact);
+            contacts.replaceAll((link, contact) ->
+                    ways.contains(link) ? new SettledContact(contact.link(), contact.decision(), why) : contact);
         }
 
         private String name(String key) {

@@ -32,16 +32,24 @@ public record ArrivalPage(
     /** One part of a path: how far it is, what it pays, where it is done. */
     public record Part(State state, String title, String fact, String pays, String address) {}
 
-    /** @param uses what the horn may be for */
+    /** Where what the owner complains of is looked into. */
+    public record Way(String title, String address) {}
+
+    /**
+     * @param ways pages the complaint leads to
+     * @param uses what the horn may be for
+     */
     public record Who(
             String name,
             String telephone,
             String email,
             String complaint,
+            List<Way> ways,
             List<PlacePanel.Option> uses,
             String said,
             String fault) {
         public Who {
+            ways = List.copyOf(ways);
             uses = List.copyOf(uses);
         }
     }

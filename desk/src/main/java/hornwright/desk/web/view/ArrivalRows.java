@@ -1,6 +1,5 @@
 package hornwright.desk.web.view;
 
-import hornwright.bench.plan.NumberName;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -128,7 +127,6 @@ public final class ArrivalRows {
     }
 
     public Miniature figure() {
-        return Miniature.of(
-                bench.keywork(), cup -> bench.numberOf(cup, NumberName.DIAMETER).isPresent());
+        return Miniature.of(bench.keywork(), cup -> PadSizes.size(bench, cup));
     }
 }

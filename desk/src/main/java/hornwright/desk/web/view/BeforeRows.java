@@ -128,7 +128,7 @@ public final class BeforeRows {
                 name,
                 figure(name + " as it came", plain(before)),
                 figure(name + " now", plain(now)),
-                figure("difference", difference),
+                Figure.signed(bench.id(), "difference", difference),
                 changed);
     }
 

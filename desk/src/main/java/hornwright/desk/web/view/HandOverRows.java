@@ -64,7 +64,7 @@ public final class HandOverRows {
     }
 
     private List<Figure> figure(Cup cup, NumberName name) {
-        return bench.numberOf(cup, name).map(number -> Figure.of(bench.id(), name.label(), number)).stream()
+        return bench.numberOf(cup, name).map(number -> Figure.of(bench.id(), name, number)).stream()
                 .toList();
     }
 

@@ -73,12 +73,11 @@ public final class LeakRows {
     }
 
     private Miniature figure(Set<String> first) {
-        Miniature horn = Miniature.of(bench.keywork(), cup -> first.contains(cup.id()));
         String names = bench.keywork().cups().stream()
                 .filter(cup -> first.contains(cup.id()))
                 .map(cup -> bench.keywork().nameOf(cup).display())
                 .collect(Collectors.joining(", "));
-        return new Miniature(horn.viewBox(), horn.outline(), horn.bands(), horn.discs(), "Look first at: " + names);
+        return Miniature.pointing(bench.keywork(), cup -> first.contains(cup.id()), "Look first at: " + names);
     }
 
     private Next next(Optional<PlayTest> said, List<SuspectLine> suspects) {

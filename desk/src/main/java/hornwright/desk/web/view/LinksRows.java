@@ -36,10 +36,7 @@ public final class LinksRows {
 
     /** @param troubles by field name: what stands in the field instead of what is kept */
     public LinksRows(
-            OnBench bench,
-            LinksAnswer answer,
-            List<SettledContact> settled,
-            Map<String, MeasureGrid.Typing> troubles) {
+            OnBench bench, LinksAnswer answer, List<SettledContact> settled, Map<String, MeasureGrid.Typing> troubles) {
         this.bench = bench;
         this.answer = answer;
         this.settled = List.copyOf(settled);
@@ -123,7 +120,7 @@ public final class LinksRows {
                 .orElse("");
         return new RegulationSheet.Line(
                 OnBench.capital(names.contact(line.link())),
-                error == null ? "" : Shown.value(error.value(), error.u()) + " ± " + Shown.plusMinus(error.u()),
+                error == null ? "" : Shown.signed(error.value(), error.u()),
                 change == null ? (error == null ? "feel first" : "leave") : ContactWords.onPaper(line),
                 last,
                 names.after(line.link()));
@@ -156,7 +153,7 @@ public final class LinksRows {
                 name,
                 "then-" + cell.id(),
                 state(spot),
-                spot.expected() == null ? List.of() : List.of(Figure.of(bench.id(), "once done", spot.expected())));
+                spot.expected() == null ? List.of() : List.of(Figure.signed(bench.id(), "once done", spot.expected())));
     }
 
     private static State state(SpotLine spot) {

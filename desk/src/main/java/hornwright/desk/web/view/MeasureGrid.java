@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.job.ReadingTaken;
+import hornwright.bench.regulation.Watch;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -52,6 +53,24 @@ public final class MeasureGrid {
                 .toList();
     }
 
+    /** The same, and the leaf under linked cups, which has a page of its own. */
+    public static List<MeasurePage.Tab> tabsWithLinks(OnBench bench, MeasureSheet current) {
+        List<Watch> spots = Watch.all(bench.keywork());
+        long felt = spots.stream()
+                .filter(spot -> bench.job().readings().current().stream()
+                        .anyMatch(reading -> reading.of().equals(spot.at())
+                                && reading.point().equals(spot.point())))
+                .count();
+        return Stream.concat(
+                        tabs(bench, current).stream(),
+                        Stream.of(new MeasurePage.Tab(
+                                "Linked cups",
+                                bench.address("links"),
+                                "%d of %d".formatted(felt, spots.size()),
+                                false)))
+                .toList();
+    }
+
     /** The sheets in words: how many points of each are filled. */
     public static List<MeasurePage.Tab> tabs(OnBench bench, MeasureSheet current) {
         return Stream.of(MeasureSheet.values())
@@ -89,7 +108,7 @@ public final class MeasureGrid {
                                 ElementId.row(subject.id()) + "-" + name.word(),
                                 name.label(),
                                 subject.number().apply(name).stream()
-                                        .map(number -> Figure.of(bench.id(), name.label(), number))
+                                        .map(number -> Figure.of(bench.id(), name, number))
                                         .toList(),
                                 ""))
                         .toList());

@@ -7,11 +7,12 @@ import hornwright.bench.horn.TubePart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
  * A horn standing small: its tube opened flat, every cup where it lies and as large as it is; a cup is filled once its pad
- * is settled, so that the horn itself tells how far it has come.
+ * is sized, half while that is provisional, so that the horn itself tells how far it has come.
  *
  * @param outline SVG path of the tube
  * @param bands SVG path of the joints
@@ -23,27 +24,44 @@ public record Miniature(String viewBox, String outline, String bands, List<Disc>
         discs = List.copyOf(discs);
     }
 
-    public record Disc(String x, String y, String r, boolean settled) {}
+    /** @param look class names */
+    public record Disc(String x, String y, String r, String look) {}
 
-    public static Miniature of(Keywork keywork, Predicate<Cup> settled) {
+    /** How far the pads are sized. */
+    public static Miniature of(Keywork keywork, Function<Cup, PadSizes.Size> size) {
+        return of(keywork, size, PadSizes.of(keywork.cups().list(), size).words());
+    }
+
+    /** A horn on which some cups are pointed at; {@code told} says which. */
+    static Miniature pointing(Keywork keywork, Predicate<Cup> at, String told) {
+        return of(keywork, cup -> at.test(cup) ? PadSizes.Size.SIZED : PadSizes.Size.OPEN, told);
+    }
+
+    private static Miniature of(Keywork keywork, Function<Cup, PadSizes.Size> size, String told) {
         double length = keywork.tube().lengthMm();
         double widest = keywork.tube().bore().getLast().diameterMm() * WIDE / 2;
         List<Disc> discs = new ArrayList<>();
-        int filled = 0;
         for (Cup cup : keywork.cups()) {
             ToneHole hole = keywork.holeOf(cup);
-            boolean done = settled.test(cup);
-            filled += done ? 1 : 0;
             double half = half(keywork, hole.at().atMm());
             double x = half * Math.clamp(hole.at().angleDeg() / 150, -0.8, 0.8);
-            discs.add(new Disc(n(x), n(hole.at().atMm()), n(Math.max(8, cup.insideDiameterMm() * 0.62)), done));
+            discs.add(new Disc(
+                    n(x), n(hole.at().atMm()), n(Math.max(8, cup.insideDiameterMm() * 0.62)), look(size.apply(cup))));
         }
         return new Miniature(
                 "%s -6 %s %s".formatted(n(-widest - 6), n(2 * widest + 12), n(length + 12)),
                 outline(keywork),
                 bands(keywork),
                 discs,
-                "%d of %d pads settled".formatted(filled, discs.size()));
+                told);
+    }
+
+    private static String look(PadSizes.Size size) {
+        return switch (size) {
+            case OPEN -> "disc";
+            case PROVISIONAL -> "disc provisional";
+            case SIZED -> "disc settled";
+        };
     }
 
     private static String outline(Keywork keywork) {

@@ -42,13 +42,12 @@ final class PackedRows {
             return "Nothing new lies under a foot or in a contact of the linked cups, so nothing moves.";
         }
         String gaps = settled.widest()
-                .map(widest -> "under %d of %d linked cups a gap most likely opens, the widest %s: %s ± %s mm."
+                .map(widest -> "under %d of %d linked cups a gap most likely opens, the widest %s: %s mm."
                         .formatted(
                                 settled.open().size(),
                                 settled.gaps().size(),
                                 spot(widest),
-                                Shown.value(widest.gap().value(), widest.gap().u()),
-                                Shown.plusMinus(widest.gap().u())))
+                                Shown.signed(widest.gap().value(), widest.gap().u())))
                 .orElse("every linked cup most likely still shuts once the contacts have packed.");
         return "New cork and felt lose thickness in their first weeks of play. If all is set to land together now: "
                 + gaps;
@@ -64,8 +63,8 @@ final class PackedRows {
     private LinksPage.PackedGap gap(GapLine line) {
         return new LinksPage.PackedGap(
                 OnBench.capital(spot(line)),
-                figure("moves by", line.opens()),
-                figure("gap then", line.gap()),
+                Figure.signed(bench.id(), "moves by", line.opens()),
+                Figure.signed(bench.id(), "gap then", line.gap()),
                 new State("stale", isSure(line) ? "opens" : "may open"));
     }
 

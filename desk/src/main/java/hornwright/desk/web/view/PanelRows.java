@@ -46,8 +46,8 @@ public final class PanelRows {
                 planned.why(),
                 Objects.requireNonNullElse(planned.provisional(), ""),
                 planned.numbers().entrySet().stream()
-                        .map(entry -> Figure.of(
-                                bench.id(), OnBench.capital(entry.getKey().label()), entry.getValue()))
+                        .map(entry -> Figure.of(bench.id(), entry.getKey(), entry.getValue())
+                                .withLabel(OnBench.capital(entry.getKey().label())))
                         .toList(),
                 planned.choices().stream().map(this::thickness).toList(),
                 padClass(place, planned),

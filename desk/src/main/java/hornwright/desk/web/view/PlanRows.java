@@ -62,7 +62,7 @@ public final class PlanRows {
     }
 
     private List<Figure> figures(Cup cup, NumberName name) {
-        return bench.numberOf(cup, name).map(number -> Figure.of(bench.id(), name.label(), number)).stream()
+        return bench.numberOf(cup, name).map(number -> Figure.of(bench.id(), name, number)).stream()
                 .toList();
     }
 

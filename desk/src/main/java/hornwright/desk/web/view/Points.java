@@ -29,7 +29,8 @@ public final class Points {
             for (NumberName name : sheet.results()) {
                 subject.number()
                         .apply(name)
-                        .ifPresent(number -> follows.add(Figure.of(bench.id(), OnBench.capital(name.label()), number)));
+                        .ifPresent(number -> follows.add(
+                                Figure.of(bench.id(), name, number).withLabel(OnBench.capital(name.label()))));
             }
             for (MeasureSheet.Column column : sheet.columns()) {
                 points.add(new Point(subject.id(), subject.name(), column, follows));
@@ -82,7 +83,7 @@ public final class Points {
 
     /** The horn with only the cup filled that is in hand. */
     public Miniature figure(Point point) {
-        return Miniature.of(bench.keywork(), cup -> isOf(cup, point));
+        return Miniature.pointing(bench.keywork(), cup -> isOf(cup, point), "Where it is measured: " + point.where());
     }
 
     private static boolean isOf(Cup cup, Point point) {

@@ -37,11 +37,13 @@ public record WorkPage(
     /**
      * One step.
      *
+     * @param address where it is worked out; empty when nowhere
      * @param why why it waits or is to be looked at again; what rests on it when it is good
      * @param acts what can be said of it now
      * @param key of the form, so that sending twice counts once
      */
-    public record StepRow(String id, String words, State state, String why, List<Act> acts, String key) {
+    public record StepRow(
+            String id, String words, String address, State state, String why, List<Act> acts, String key) {
         public StepRow {
             acts = List.copyOf(acts);
         }

@@ -177,6 +177,7 @@ public final class WorkRows {
                 contacts.of(step.step().of())
                         .map(what -> step.step().words() + ": " + what)
                         .orElse(step.step().words()),
+                step.step().id().startsWith("regulate.") ? bench.address("links") : "",
                 State.of(step.state()),
                 why(step),
                 acts(step.state()),
