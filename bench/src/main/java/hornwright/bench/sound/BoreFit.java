@@ -8,6 +8,7 @@ import hornwright.engines.air.AirInput.BorePoint;
 import hornwright.engines.air.AirInput.Mouthpiece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The mouthpiece volume and the smooth correction of the bore that best explain how a horn plays.
@@ -56,23 +57,31 @@ public record BoreFit(
         boreU = List.copyOf(boreU);
     }
 
-    /** Fits the pattern to what was heard; see {@link #of(Keywork, Air, HornShape, double[], double)}. */
+    /** Fits the pattern to what was heard; see {@link #of(Keywork, Air, HornShape, Map, double[], double)}. */
     public static BoreFit of(Keywork keywork, Air air, double[] measuredHz, double uCents) {
-        return of(keywork, air, HornShape.PATTERN, measuredHz, uCents);
+        return of(keywork, air, HornShape.PATTERN, Map.of(), measuredHz, uCents);
     }
 
     /**
      * Fits what was heard.
      *
      * @param shape what is known of the horn; its own fit does not matter
+     * @param heightU one standard uncertainty of the front height by cup, mm; a height that is off moves several notes alike
      * @param measuredHz by fingering in the order of the keywork; NaN where nothing was heard
      * @param uCents one standard uncertainty of a note, player and model together
      */
-    public static BoreFit of(Keywork keywork, Air air, HornShape shape, double[] measuredHz, double uCents) {
+    public static BoreFit of(
+            Keywork keywork,
+            Air air,
+            HornShape shape,
+            Map<String, Double> heightU,
+            double[] measuredHz,
+            double uCents) {
         HornShape bare = new HornShape(shape.frontMm(), shape.holeMm(), shape.armMm(), null);
         AirInput pattern = heardOnly(HeightEffects.asked(HornAir.of(keywork, air, bare), false), measuredHz);
         double[] heard =
                 java.util.Arrays.stream(measuredHz).filter(hz -> hz > 0).toArray();
+        double[][] weight = NoteWeights.of(keywork, air, bare, heightU, measuredHz, uCents);
         double[] outdoors = outdoors(pattern);
         double[] x = new double[UNKNOWN];
         double[] left = left(pattern, outdoors, x, heard);
@@ -80,20 +89,20 @@ public record BoreFit(
         double moved = Double.POSITIVE_INFINITY;
         for (int round = 0; round < MOST_ROUNDS && moved > SETTLED; round++) {
             double[][] slopes = slopes(pattern, outdoors, x, heard, left);
-            covariance = Inverse.of(information(slopes, uCents));
-            moved = step(x, covariance, slopes, left, uCents);
+            covariance = Inverse.of(information(slopes, weight));
+            moved = step(x, covariance, slopes, NoteWeights.times(weight, left));
             left = left(pattern, outdoors, x, heard);
         }
         return told(keywork, x, covariance, left);
     }
 
     /** Goes to the most probable point of the straightened model; answers by how many prior spreads the furthest unknown moved. */
-    private static double step(double[] x, double[][] covariance, double[][] slopes, double[] left, double u) {
+    private static double step(double[] x, double[][] covariance, double[][] slopes, double[] weighed) {
         double[] push = new double[UNKNOWN];
         for (int p = 0; p < UNKNOWN; p++) {
             push[p] = -x[p];
-            for (int i = 0; i < left.length; i++) {
-                push[p] += slopes[i][p] * left[i] / (u * u);
+            for (int i = 0; i < weighed.length; i++) {
+                push[p] += slopes[i][p] * weighed[i];
             }
         }
         double most = 0;
@@ -131,13 +140,19 @@ public record BoreFit(
     }
 
     /** Inverse covariance: what the notes say and what was taken before, unit by unit of the prior spread. */
-    private static double[][] information(double[][] slopes, double u) {
+    private static double[][] information(double[][] slopes, double[][] weight) {
         double[][] sum = new double[UNKNOWN][UNKNOWN];
-        for (int p = 0; p < UNKNOWN; p++) {
-            for (int q = 0; q < UNKNOWN; q++) {
+        for (int q = 0; q < UNKNOWN; q++) {
+            int column = q;
+            double[] weighed = NoteWeights.times(
+                    weight,
+                    java.util.Arrays.stream(slopes)
+                            .mapToDouble(row -> row[column])
+                            .toArray());
+            for (int p = 0; p < UNKNOWN; p++) {
                 sum[p][q] = p == q ? 1 : 0;
-                for (double[] row : slopes) {
-                    sum[p][q] += row[p] * row[q] / (u * u);
+                for (int i = 0; i < weighed.length; i++) {
+                    sum[p][q] += slopes[i][p] * weighed[i];
                 }
             }
         }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Mouthpiece and bore as a play test tells them. */
 final class FittedNumbers {
-    /** Fewer notes say too little about five unknowns. */
+    /** Fewer notes say too little about six unknowns. */
     private static final int LEAST_NOTES = 8;
 
     private final SoundQuestion ask;
@@ -24,7 +24,12 @@ final class FittedNumbers {
     }
 
     @Nullable
-    BoreFit fit(Air air, HornShape shape, PlayTest test, Map<String, PlannedNumber> heard) {
+    BoreFit fit(
+            Air air,
+            HornShape shape,
+            Map<String, Double> heightU,
+            PlayTest test,
+            Map<String, PlannedNumber> heard) {
         if (heard.size() < LEAST_NOTES) {
             return null;
         }
@@ -39,7 +44,7 @@ final class FittedNumbers {
             squares += note == null ? 0 : note.u() * note.u() / heard.size();
         }
         double model = ask.rules().value("sound.model_cents");
-        return BoreFit.of(ask.keywork(), air, shape, hz, Math.sqrt(squares + model * model));
+        return BoreFit.of(ask.keywork(), air, shape, heightU, hz, Math.sqrt(squares + model * model));
     }
 
     SoundAnswer.Fitted numbers(BoreFit fit, PlannedNumber common) {

@@ -112,6 +112,13 @@ final class Openings {
         return new HornShape(heights, means(ReadingKind.HOLE), means(ReadingKind.AXIS_TO_CENTRE), null);
     }
 
+    /** One standard uncertainty of every height as the horn was played, by cup. */
+    Map<String, Double> doubts() {
+        Map<String, Double> doubts = new HashMap<>();
+        then.forEach((cup, number) -> doubts.put(cup, number.u()));
+        return doubts;
+    }
+
     SoundAnswer.Known known() {
         return new SoundAnswer.Known(
                 measured,

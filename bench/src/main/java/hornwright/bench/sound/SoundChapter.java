@@ -62,7 +62,7 @@ public final class SoundChapter {
     }
 
     private SoundAnswer answer() {
-        BoreFit fit = new FittedNumbers(ask, reasons).fit(AIR, openings.shape(), test, played.heard());
+        BoreFit fit = new FittedNumbers(ask, reasons).fit(AIR, openings.shape(), openings.doubts(), test, played.heard());
         HornShape as = fit == null ? openings.shape() : openings.shape().fitted(fit);
         double[] then = HeightEffects.frequencies(keywork, AIR, as);
         Map<Cup, Double> restored = openings.restored();
