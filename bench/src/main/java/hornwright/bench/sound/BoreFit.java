@@ -47,6 +47,9 @@ public record BoreFit(
     /** A small mouthpiece bends the slopes, so they are taken anew in every round, until nothing moves to speak of. */
     private static final int MOST_ROUNDS = 8;
 
+    /** No unknown goes further than so many of the spreads taken before: a mouthpiece keeps two fifths of its volume. */
+    private static final double WIDEST = 4;
+
     /** In spreads taken before. */
     private static final double SETTLED = 0.03;
 
@@ -77,7 +80,7 @@ public record BoreFit(
             Map<String, Double> heightU,
             double[] measuredHz,
             double uCents) {
-        HornShape bare = new HornShape(shape.frontMm(), shape.holeMm(), shape.armMm(), null);
+        HornShape bare = shape.fitted(null);
         AirInput pattern = heardOnly(HeightEffects.asked(HornAir.of(keywork, air, bare), false), measuredHz);
         double[] heard =
                 java.util.Arrays.stream(measuredHz).filter(hz -> hz > 0).toArray();
@@ -111,8 +114,9 @@ public record BoreFit(
             for (int q = 0; q < UNKNOWN; q++) {
                 by += covariance[p][q] * push[q];
             }
-            x[p] += by;
-            most = Math.max(most, Math.abs(by));
+            double held = Math.clamp(x[p] + by, -WIDEST, WIDEST);
+            most = Math.max(most, Math.abs(held - x[p]));
+            x[p] = held;
         }
         return most;
     }

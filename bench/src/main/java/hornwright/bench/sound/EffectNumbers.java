@@ -67,7 +67,7 @@ final class EffectNumbers {
         double straight = slope * (toMm - from.value());
         double bend = straight == 0 ? 1 : cents / straight;
         return reasons.derive(
-                "sound/effect/%s/%s".formatted(fingering.id(), cup.id()),
+                ask.offered("sound/effect/%s/%s".formatted(fingering.id(), cup.id())),
                 "about: cents for each mm x (height aimed at - height before) x what the air column says over that straight line",
                 "cents",
                 in -> in[0] * (in[1] - in[2]) * in[3],
@@ -77,16 +77,16 @@ final class EffectNumbers {
                 Because.Input.of("air column over straight line", reasons.leaf(bent(fingering, cup), bend, "", 0)));
     }
 
-    private static Because.Leaf bent(Fingering fingering, Cup cup) {
+    private Because.Leaf bent(Fingering fingering, Cup cup) {
         return new Because.BenchJudgement(
-                "sound/bend/%s/%s".formatted(fingering.id(), cup.id()),
+                ask.offered("sound/bend/%s/%s".formatted(fingering.id(), cup.id())),
                 "a pad does less the higher it stands; reckoned by the air column at both heights");
     }
 
     /** From where the cup stood when the horn was played, along the straight line. */
     private PlannedNumber since(Fingering fingering, Cup cup, PlannedNumber to) {
         return reasons.derive(
-                "sound/since/%s/%s/%s".formatted(fingering.id(), cup.id(), Math.round(100 * to.value())),
+                ask.offered("sound/since/%s/%s/%s".formatted(fingering.id(), cup.id(), Math.round(100 * to.value()))),
                 "about: cents for each mm x (height then - height as played)",
                 "cents",
                 in -> in[0] * (in[1] - in[2]),
@@ -119,7 +119,7 @@ final class EffectNumbers {
             }
         });
         PlannedNumber straight = reasons.derive(
-                "sound/%s/%s".formatted(when, fingering.id()),
+                ask.offered("sound/%s/%s".formatted(when, fingering.id())),
                 "as played + what the air column says all changes do together; about the sum of what each does alone",
                 "cents",
                 in -> java.util.Arrays.stream(in).sum(),

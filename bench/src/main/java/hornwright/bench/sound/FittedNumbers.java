@@ -25,11 +25,7 @@ final class FittedNumbers {
 
     @Nullable
     BoreFit fit(
-            Air air,
-            HornShape shape,
-            Map<String, Double> heightU,
-            PlayTest test,
-            Map<String, PlannedNumber> heard) {
+            Air air, HornShape shape, Map<String, Double> heightU, PlayTest test, Map<String, PlannedNumber> heard) {
         if (heard.size() < LEAST_NOTES) {
             return null;
         }

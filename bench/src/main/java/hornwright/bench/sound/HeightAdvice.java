@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Which heights would help which notes. */
 public final class HeightAdvice {
@@ -23,14 +24,20 @@ public final class HeightAdvice {
     private final ShopRules rules;
     private final HornShape shape;
     private final List<NoteTuning> notes;
+    private final boolean[] chosen;
     private final List<Fingering> fingerings;
     private final List<Cup> cups;
 
-    private HeightAdvice(Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes) {
+    private HeightAdvice(
+            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes, Set<String> chosen) {
         this.keywork = keywork;
         this.air = air;
         this.rules = rules;
         this.notes = notes;
+        this.chosen = new boolean[notes.size()];
+        for (int i = 0; i < this.chosen.length; i++) {
+            this.chosen[i] = chosen.isEmpty() || chosen.contains(notes.get(i).fingering());
+        }
         cups = keywork.cups().list();
         fingerings = keywork.fingerings().list();
         this.shape = shape;
@@ -45,13 +52,19 @@ public final class HeightAdvice {
     public static HeightOffer offer(
             Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes) {
         double common = median(notes.stream().mapToDouble(NoteTuning::cents).toArray());
-        return offer(keywork, air, rules, shape, notes, common);
+        return offer(keywork, air, rules, shape, notes, common, Set.of());
     }
 
-    /** The same with what all notes share already told apart. */
+    /** The same with what all notes share already told apart, for the fingerings that were chosen; for all when none was. */
     static HeightOffer offer(
-            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes, double common) {
-        return new HeightAdvice(keywork, air, rules, shape, notes).offer(common);
+            Keywork keywork,
+            Air air,
+            ShopRules rules,
+            HornShape shape,
+            List<NoteTuning> notes,
+            double common,
+            Set<String> chosen) {
+        return new HeightAdvice(keywork, air, rules, shape, notes, chosen).offer(common);
     }
 
     private HeightOffer offer(double common) {
@@ -60,10 +73,10 @@ public final class HeightAdvice {
         double[] cents =
                 notes.stream().mapToDouble(note -> note.cents() - common).toArray();
         double[][] perMm = slopes(effects);
-        double[] change = new HeightSearch(cents, perMm, room(true), room(false), band).smallest();
+        double[] change = new HeightSearch(cents, perMm, room(true), room(false), band, chosen).smallest();
         if (java.util.Arrays.stream(change).anyMatch(mm -> mm != 0)) {
             perMm = chords(perMm, slopes(HeightEffects.of(keywork, air, changed(change))), change);
-            change = new HeightSearch(cents, perMm, room(true), room(false), band).smallest();
+            change = new HeightSearch(cents, perMm, room(true), room(false), band, chosen).smallest();
         }
         ChangeEffects done = new ChangeEffects(keywork, air, shape, fingered(), cents, effects.frequencies());
         Map<Cup, Double> to = to(change);

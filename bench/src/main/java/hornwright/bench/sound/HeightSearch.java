@@ -18,19 +18,22 @@ final class HeightSearch {
     private final double[] least;
     private final double[] most;
     private final double band;
+    private final boolean[] chosen;
 
     /**
      * @param cents by note
      * @param effects cents per mm by note and cup
      * @param least lowest change by cup, mm, at most 0
      * @param most greatest change by cup, mm, at least 0
+     * @param chosen by note: whether it shall come nearer; the others shall only not get worse
      */
-    HeightSearch(double[] cents, double[][] effects, double[] least, double[] most, double band) {
+    HeightSearch(double[] cents, double[][] effects, double[] least, double[] most, double band, boolean[] chosen) {
         this.cents = cents;
         this.effects = effects;
         this.least = least;
         this.most = most;
         this.band = band;
+        this.chosen = chosen;
     }
 
     /** Changes by cup, mm, in tenths; all zero when nothing is worth it. */
@@ -59,7 +62,7 @@ final class HeightSearch {
         for (int cup = 0; cup < least.length; cup++) {
             boolean moves = false;
             for (int note = 0; note < cents.length; note++) {
-                moves |= Math.abs(cents[note]) > band && Math.abs(effects[note][cup]) > LEAST_EFFECT;
+                moves |= chosen[note] && Math.abs(cents[note]) > band && Math.abs(effects[note][cup]) > LEAST_EFFECT;
             }
             if (moves && most[cup] > least[cup]) {
                 useful.add(cup);
@@ -180,7 +183,7 @@ final class HeightSearch {
             }
             double over = Math.max(0, Math.abs(after) - band);
             double overBefore = Math.max(0, Math.abs(cents[note]) - band);
-            sum += over + Math.max(0, over - overBefore);
+            sum += (chosen[note] ? over : Math.max(0, over - overBefore)) + Math.max(0, over - overBefore);
         }
         return sum;
     }

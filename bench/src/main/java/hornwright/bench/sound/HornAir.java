@@ -32,7 +32,7 @@ public final class HornAir {
                 air,
                 bore,
                 new Mouthpiece.Cavity(keywork.tube().mouthpieceVolumeMm3() * 1e-9),
-                new Bell(End.UNFLANGED, 0),
+                new Bell(End.UNFLANGED, shape.bellMm() / 1e3),
                 keywork.cups().stream().map(cup -> hole(keywork, cup, shape)).toList(),
                 keywork.fingerings().stream().map(f -> fingering(keywork, f)).toList(),
                 List.of(),

@@ -11,15 +11,17 @@ import org.jspecify.annotations.Nullable;
  * @param frontMm heights at the front edge, by cup
  * @param holeMm inside diameters, by hole
  * @param armMm axis to centre, by cup
+ * @param bellMm by how much the bell acts longer than its plane waves say, because it flares; the one free correction
  * @param fit mouthpiece and bore as a play test tells them; null for those of the pattern
  */
 public record HornShape(
         Map<String, Double> frontMm,
         Map<String, Double> holeMm,
         Map<String, Double> armMm,
+        double bellMm,
         @Nullable BoreFit fit) {
     /** The pattern itself. */
-    public static final HornShape PATTERN = new HornShape(Map.of(), Map.of(), Map.of(), null);
+    public static final HornShape PATTERN = new HornShape(Map.of(), Map.of(), Map.of(), 0, null);
 
     public HornShape {
         frontMm = Map.copyOf(frontMm);
@@ -33,11 +35,11 @@ public record HornShape(
     }
 
     public HornShape withHeights(Map<String, Double> other) {
-        return new HornShape(other, holeMm, armMm, fit);
+        return new HornShape(other, holeMm, armMm, bellMm, fit);
     }
 
-    public HornShape fitted(BoreFit other) {
-        return new HornShape(frontMm, holeMm, armMm, other);
+    public HornShape fitted(@Nullable BoreFit other) {
+        return new HornShape(frontMm, holeMm, armMm, bellMm, other);
     }
 
     public double frontMm(Cup cup) {

@@ -29,7 +29,9 @@ final class NoteWeights {
             double[] measuredHz,
             double uCents) {
         List<double[]> effects = new ArrayList<>();
-        double[][] perMm = heightU.isEmpty() ? new double[0][] : HeightEffects.of(keywork, air, shape).perMm();
+        double[][] perMm = heightU.isEmpty()
+                ? new double[0][]
+                : HeightEffects.of(keywork, air, shape).perMm();
         for (int i = 0; i < measuredHz.length; i++) {
             if (measuredHz[i] > 0) {
                 effects.add(heightU.isEmpty() ? new double[0] : perMm[i]);

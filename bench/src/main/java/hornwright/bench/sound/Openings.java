@@ -10,8 +10,10 @@ import hornwright.bench.survey.Decision;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -28,7 +30,7 @@ final class Openings {
     private final SoundQuestion ask;
     private final Reasons reasons;
     private final Map<String, PlannedNumber> then = new LinkedHashMap<>();
-    private int measured;
+    private final List<Cup> measured = new ArrayList<>();
 
     Openings(SoundQuestion ask, Reasons reasons) {
         this.ask = ask;
@@ -101,7 +103,7 @@ final class Openings {
     PlannedNumber set(Cup cup, double mm) {
         double wedge = ask.rules().value("u.wedge_mm");
         Because.Leaf leaf = new Because.BenchJudgement(
-                "sound/set/" + cup.id(), "a height aimed at; its ± is that of the gauge it is set with");
+                ask.offered("sound/set/" + cup.id()), "a height aimed at; its ± is that of the gauge it is set with");
         return reasons.leaf(leaf, mm, "mm", wedge);
     }
 
@@ -109,7 +111,8 @@ final class Openings {
     HornShape shape() {
         Map<String, Double> heights = new HashMap<>();
         then.forEach((cup, number) -> heights.put(cup, number.value()));
-        return new HornShape(heights, means(ReadingKind.HOLE), means(ReadingKind.AXIS_TO_CENTRE), null);
+        double bell = ask.rules().value("sound.bell-extra_mm");
+        return new HornShape(heights, means(ReadingKind.HOLE), means(ReadingKind.AXIS_TO_CENTRE), bell, null);
     }
 
     /** One standard uncertainty of every height as the horn was played, by cup. */
@@ -120,11 +123,12 @@ final class Openings {
     }
 
     SoundAnswer.Known known() {
+        Map<String, Double> holes = means(ReadingKind.HOLE);
+        Map<String, Double> arms = means(ReadingKind.AXIS_TO_CENTRE);
         return new SoundAnswer.Known(
                 measured,
-                means(ReadingKind.HOLE).size(),
-                means(ReadingKind.AXIS_TO_CENTRE).size(),
-                ask.keywork().cups().size());
+                ask.keywork().cups().where(cup -> holes.containsKey(cup.hole())),
+                ask.keywork().cups().where(cup -> arms.containsKey(cup.id())));
     }
 
     /** Heights a person settled against the factory's that were not yet made when the horn was played, by cup. */
@@ -150,7 +154,7 @@ final class Openings {
         boolean set = ask.heightsAreSet();
         Optional<PlannedNumber> read = ask.plan().number(pad, set ? NumberName.HEIGHT_NOW : NumberName.HEIGHT_BEFORE);
         if (read.isPresent()) {
-            measured++;
+            measured.add(cup);
             return read.get();
         }
         Optional<PlannedNumber> target = target(cup);

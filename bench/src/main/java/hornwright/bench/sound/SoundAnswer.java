@@ -115,6 +115,18 @@ public record SoundAnswer(
             PlannedNumber bell,
             PlannedNumber unexplained) {}
 
-    /** How many heights, holes and arms of the air column were measured on this horn, of how many cups. */
-    public record Known(int heights, int holes, int arms, int cups) {}
+    /**
+     * Which cups of the air column were measured on this horn; the pattern stands for the others.
+     *
+     * @param heights whose front height was read
+     * @param holes whose hole was
+     * @param arms whose axis to centre was
+     */
+    public record Known(List<Cup> heights, List<Cup> holes, List<Cup> arms) {
+        public Known {
+            heights = List.copyOf(heights);
+            holes = List.copyOf(holes);
+            arms = List.copyOf(arms);
+        }
+    }
 }

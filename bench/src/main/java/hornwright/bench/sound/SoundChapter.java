@@ -62,7 +62,8 @@ public final class SoundChapter {
     }
 
     private SoundAnswer answer() {
-        BoreFit fit = new FittedNumbers(ask, reasons).fit(AIR, openings.shape(), openings.doubts(), test, played.heard());
+        BoreFit fit =
+                new FittedNumbers(ask, reasons).fit(AIR, openings.shape(), openings.doubts(), test, played.heard());
         HornShape as = fit == null ? openings.shape() : openings.shape().fitted(fit);
         double[] then = HeightEffects.frequencies(keywork, AIR, as);
         Map<Cup, Double> restored = openings.restored();
@@ -142,7 +143,7 @@ public final class SoundChapter {
                 })
                 .toList();
         return HeightAdvice.offer(
-                keywork, AIR, ask.rules(), start, notes, played.common().value());
+                keywork, AIR, ask.rules(), start, notes, played.common().value(), ask.chosen());
     }
 
     /** What a person accepted, against the factory's heights. */

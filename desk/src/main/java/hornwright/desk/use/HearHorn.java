@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** How a horn plays, as everything stands now. One answer a job is remembered, and made again when its question changes. */
@@ -35,7 +36,12 @@ public final class HearHorn {
     }
 
     public SoundAnswer of(Job job, Keywork keywork, Plan plan) {
-        SoundQuestion question = question(job, keywork, plan);
+        return of(job, keywork, plan, Set.of());
+    }
+
+    /** @param chosen fingerings that heights shall bring nearer; empty for every note outside the band */
+    public SoundAnswer of(Job job, Keywork keywork, Plan plan, Set<String> chosen) {
+        SoundQuestion question = question(job, keywork, plan, chosen);
         Made made = last.get(job.id());
         if (made != null && made.question().equals(question)) {
             return made.answer();
@@ -49,7 +55,7 @@ public final class HearHorn {
     public Comparison compare(Job job, Keywork keywork, Plan plan) {
         List<Reading> readings = new ArrayList<>(job.readings().former());
         readings.addAll(job.readings().current());
-        return ComparisonChapter.compare(question(job, keywork, plan), readings);
+        return ComparisonChapter.compare(question(job, keywork, plan, Set.of()), readings);
     }
 
     /** What leaks do on this keywork; seconds the first time. */
@@ -90,13 +96,14 @@ public final class HearHorn {
                 .reduce((first, second) -> second);
     }
 
-    private SoundQuestion question(Job job, Keywork keywork, Plan plan) {
+    private SoundQuestion question(Job job, Keywork keywork, Plan plan, Set<String> chosen) {
         return new SoundQuestion(
                 keywork,
                 plan,
                 shop.house().state().measuredRules(),
                 job.readings().current(),
                 List.copyOf(job.decisions().values()),
-                job.playTests());
+                job.playTests(),
+                chosen);
     }
 }

@@ -8,6 +8,7 @@ import hornwright.bench.plan.Becauses;
 import hornwright.bench.plan.Plan;
 import hornwright.bench.plan.seat.SeatNumbers;
 import hornwright.bench.sound.SoundAnswer;
+import hornwright.bench.sound.SoundQuestion;
 import hornwright.desk.journal.Hand;
 import hornwright.desk.json.BadInput;
 import hornwright.desk.use.Ahead;
@@ -26,6 +27,7 @@ import hornwright.desk.web.view.SoundScripts;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -101,7 +103,12 @@ final class Desk {
 
     /** How the horn plays. */
     SoundAnswer sound(OnBench bench) {
-        return ears.of(bench.job(), bench.keywork(), bench.plan());
+        return sound(bench, Set.of());
+    }
+
+    /** The same with heights for the chosen fingerings only; for all when none is chosen. */
+    SoundAnswer sound(OnBench bench, Set<String> chosen) {
+        return ears.of(bench.job(), bench.keywork(), bench.plan(), chosen);
     }
 
     HearHorn ears() {
@@ -112,7 +119,7 @@ final class Desk {
     Becauses becauses(OnBench bench, String id) {
         Becauses all = bench.plan()
                 .becauses()
-                .and(sound(bench).becauses())
+                .and(sound(bench, SoundQuestion.chosenIn(id)).becauses())
                 .and(ears.compare(bench.job(), bench.keywork(), bench.plan()).becauses())
                 .and(ears.whyLost(bench.keywork(), id));
         return ears.suspects(bench.job(), bench.keywork())

@@ -16,6 +16,8 @@ import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Play, look, decide: a play test is taken here, and a height that is offered is accepted or left. */
 final class SoundPages {
@@ -34,12 +36,24 @@ final class SoundPages {
     }
 
     private void show(Context context, OnBench bench, List<String> troubles, Map<String, String> typed) {
-        double band = desk.shop().house().state().rules().value(SoundRows.bandRule());
         desk.answer(
                 context,
                 "sound",
-                new SoundRows(bench, desk.sound(bench), band, Desk::fresh)
+                new SoundRows(
+                                bench,
+                                desk.sound(bench, chosen(context, bench)),
+                                chosen(context, bench),
+                                desk.shop().house().state().rules(),
+                                Desk::fresh)
                         .page(desk.frame(context, bench, "Sound", "sound"), desk.scripts(), troubles, typed));
+    }
+
+    /** Notes the person wants nearer, from the address or the form; what this horn has not is ignored. */
+    private static Set<String> chosen(Context context, OnBench bench) {
+        Set<String> chosen = new TreeSet<>(context.queryParams("note"));
+        chosen.addAll(context.formParams("note"));
+        chosen.removeIf(note -> !bench.keywork().fingerings().contains(note));
+        return chosen;
     }
 
     private void take(Context context) {
@@ -71,7 +85,7 @@ final class SoundPages {
     /** What is accepted must be what is offered now; the form only says which line was meant. */
     private void accept(Context context) {
         OnBench bench = desk.bench(context);
-        SoundAnswer answer = desk.sound(bench);
+        SoundAnswer answer = desk.sound(bench, chosen(context, bench));
         ChangeLine line = answer.offered().stream()
                 .filter(one -> one.cup().id().equals(Desk.field(context, "cup"))
                         && Written.plain(one.to().value()).equals(Desk.field(context, "mm")))

@@ -136,7 +136,7 @@ final class HiddenHorn {
     }
 
     private double[] sounds() {
-        AirInput horn = HornAir.of(keywork, air, new HornShape(heights, holes, Map.of(), truth));
+        AirInput horn = HornAir.of(keywork, air, new HornShape(heights, holes, Map.of(), 0, truth));
         AirInput outdoors = new AirInput(
                 horn.air(),
                 horn.bore(),

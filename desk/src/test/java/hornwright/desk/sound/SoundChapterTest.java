@@ -159,6 +159,29 @@ class SoundChapterTest {
     }
 
     @Test
+    void heights_asked_for_some_notes_only_are_offered_for_those_and_explained_by_themselves() {
+        Plan plan = Planner.plan(PlanInputs.of(keywork).withReadings(List.of(read(factoryMm))));
+        SoundQuestion all = new SoundQuestion(
+                keywork, plan, rules, List.of(), List.of(), List.of(test(Stage.ARRIVAL, 0)), java.util.Set.of());
+        SoundQuestion other = new SoundQuestion(
+                keywork, plan, rules, List.of(), List.of(), all.tests(), java.util.Set.of("note.d-5"));
+        SoundQuestion both = new SoundQuestion(
+                keywork,
+                plan,
+                rules,
+                List.of(),
+                List.of(),
+                all.tests(),
+                java.util.Set.of("note.g-sharp-4", "note.g-sharp-5"));
+        assertThat(SoundChapter.answer(other).offered()).isEmpty();
+        SoundAnswer answer = SoundChapter.answer(both);
+        assertThat(answer.offered()).extracting(line -> line.cup().id()).containsExactly("cup.g-sharp");
+        String because = note(answer, "note.g-sharp-4").then().because();
+        assertThat(SoundQuestion.chosenIn(because)).containsExactlyInAnyOrder("note.g-sharp-4", "note.g-sharp-5");
+        assertThat(answer.becauses().find(because)).isPresent();
+    }
+
+    @Test
     void a_horn_nobody_has_played_is_offered_nothing() {
         Plan plan = Planner.plan(PlanInputs.of(keywork));
         SoundAnswer answer =

@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param troubles sentences about a form that was not understood
  * @param conditions of the play test that is shown; empty when there is none
  * @param restored what the heights of the plan do by themselves, in a sentence or two; empty when the horn was played with them
- * @param known what is measured, fitted and of the pattern, a sentence each
+ * @param choices notes a person may want nearer, one by one
+ * @param known what is measured, fitted and of the pattern, item by item
  */
 public record SoundPage(
         Frame frame,
@@ -23,17 +25,19 @@ public record SoundPage(
         @Nullable Figure common,
         String band,
         String restored,
+        List<Choice> choices,
         List<Change> accepted,
         List<Change> offered,
         List<Left> left,
         List<Note> notes,
-        List<String> known,
+        List<KnownLine> known,
         List<Figure> fitted,
         PlayFields play,
         List<Test> tests,
         SoundScripts scripts) {
     public SoundPage {
         troubles = List.copyOf(troubles);
+        choices = List.copyOf(choices);
         accepted = List.copyOf(accepted);
         offered = List.copyOf(offered);
         left = List.copyOf(left);
@@ -77,6 +81,17 @@ public record SoundPage(
             perMm = List.copyOf(perMm);
         }
     }
+
+    /** A note outside the band; when none is chosen all of them count. */
+    public record Choice(String fingering, String label, boolean chosen) {}
+
+    /** The notes heights are wanted for, in words; empty for all. */
+    public String wanted() {
+        return choices.stream().filter(Choice::chosen).map(Choice::label).collect(Collectors.joining(", "));
+    }
+
+    /** One item of the air column: whether it was measured on this horn, fitted to how it plays, or is the pattern's. */
+    public record KnownLine(String item, String from, String which) {}
 
     /** One play test that counts. */
     public record Test(String id, String words, String conditions, List<String> leftOut, String key) {

@@ -2,18 +2,18 @@ package hornwright.desk.web.view;
 
 import hornwright.bench.horn.Fingering;
 import hornwright.bench.plan.PlannedNumber;
+import hornwright.bench.rules.ShopRules;
 import hornwright.bench.sound.SoundAnswer;
 import hornwright.bench.sound.SoundAnswer.ChangeLine;
 import hornwright.bench.sound.SoundAnswer.Fitted;
-import hornwright.bench.sound.SoundAnswer.Known;
 import hornwright.bench.sound.SoundAnswer.NoteLine;
 import hornwright.bench.sound.WrittenNote;
 import hornwright.bench.survey.PlayTest;
 import hornwright.bench.survey.PlayTest.Conditions;
 import hornwright.bench.survey.Stage;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -25,14 +25,21 @@ public final class SoundRows {
 
     private final OnBench bench;
     private final SoundAnswer answer;
+    private final Set<String> chosen;
     private final double band;
+    private final double bellMm;
     private final Supplier<String> keys;
 
-    /** @param keys makes a fresh key for each form */
-    public SoundRows(OnBench bench, SoundAnswer answer, double band, Supplier<String> keys) {
+    /**
+     * @param chosen fingerings that heights shall bring nearer; none for all outside the band
+     * @param keys makes a fresh key for each form
+     */
+    public SoundRows(OnBench bench, SoundAnswer answer, Set<String> chosen, ShopRules rules, Supplier<String> keys) {
         this.bench = bench;
         this.answer = answer;
-        this.band = band;
+        this.chosen = chosen;
+        band = rules.value(BAND);
+        bellMm = rules.value("sound.bell-extra_mm");
         this.keys = keys;
     }
 
@@ -56,6 +63,7 @@ public final class SoundRows {
                 common == null ? null : figure("what all notes share", common),
                 Written.plain(band),
                 restored(),
+                choices(),
                 answer.accepted().stream().map(this::change).toList(),
                 answer.offered().stream().map(this::change).toList(),
                 answer.left().stream()
@@ -65,7 +73,7 @@ public final class SoundRows {
                                 left.ladder().stream().map(step -> step.words()).toList()))
                         .toList(),
                 answer.notes().stream().map(this::note).toList(),
-                known(answer.known(), answer.fitted()),
+                new KnownRows(bench, answer.known(), answer.fitted() != null, bellMm).lines(),
                 fitted(answer.fitted()),
                 fields(typed),
                 bench.job().playTests().reversed().stream().map(this::test).toList(),
@@ -106,6 +114,18 @@ public final class SoundRows {
                         off(NoteLine::played),
                         answer.notes().size(),
                         off(NoteLine::before));
+    }
+
+    /** Notes outside the band before anything is offered, and those that were chosen. */
+    private List<SoundPage.Choice> choices() {
+        return answer.notes().stream()
+                .filter(note -> Math.abs(note.before().value()) > band
+                        || chosen.contains(note.fingering().id()))
+                .map(note -> new SoundPage.Choice(
+                        note.fingering().id(),
+                        WrittenNote.shown(note.fingering()),
+                        chosen.contains(note.fingering().id())))
+                .toList();
     }
 
     private long off(Function<NoteLine, PlannedNumber> cents) {
@@ -152,19 +172,6 @@ public final class SoundRows {
                 line.perMm().stream()
                         .map(one -> figure(bench.keywork().nameOf(one.cup()).display(), one.cents()))
                         .toList());
-    }
-
-    private List<String> known(Known known, @Nullable Fitted fitted) {
-        List<String> words = new ArrayList<>();
-        words.add("Measured on this horn: %d of %d heights, %d of %d hole diameters, %d of %d arms."
-                .formatted(known.heights(), known.cups(), known.holes(), known.cups(), known.arms(), known.cups()));
-        words.add(
-                fitted == null
-                        ? "Fitted: nothing; a bore asks for eight notes or more."
-                        : "Fitted to the play test: mouthpiece volume and a smooth correction of the bore.");
-        words.add(
-                "Of the pattern: everything else, above all where the holes lie, their chimneys and the bore itself.");
-        return words;
     }
 
     private List<Figure> fitted(@Nullable Fitted fitted) {
