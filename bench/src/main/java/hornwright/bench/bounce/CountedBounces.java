@@ -9,7 +9,7 @@ import hornwright.engines.quantity.Outcome;
 import java.util.List;
 
 /**
- * A key pressed shut, let go, and its rebounds counted by eye, several times.
+ * A key pressed shut, let go, and its bounces counted by ear, several times: each click after the first.
  *
  * @param counts one for each time
  */
@@ -26,8 +26,8 @@ public record CountedBounces(OpeningKey key, List<Integer> counts) {
     }
 
     /**
-     * The restitution of what it lands on. Each count leaves a range in which the motion has as many rebounds that an eye
-     * can see; the middles are averaged, and widths and scatter make the uncertainty.
+     * The restitution of what it lands on. Each count leaves a range in which the motion has as many rebounds that an ear
+     * can tell; the middles are averaged, and widths and scatter make the uncertainty.
      */
     public Outcome<Fit> restitution(Materials materials) {
         List<Sheet> sheets = key.cushion().sheets();
@@ -66,7 +66,7 @@ public record CountedBounces(OpeningKey key, List<Integer> counts) {
         double high = MOST;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            if (seen(middle, materials) >= count) {
+            if (heard(middle, materials) >= count) {
                 high = middle;
             } else {
                 low = middle;
@@ -75,8 +75,8 @@ public record CountedBounces(OpeningKey key, List<Integer> counts) {
         return (low + high) / 2;
     }
 
-    /** How many rebounds an eye sees. */
-    private long seen(double restitution, Materials materials) {
+    /** How many rebounds an ear tells by their clicks. */
+    private long heard(double restitution, Materials materials) {
         double least = 1e-3 * materials.rules().value("bounce.seen_mm");
         return Action.reckon(key.input(materials, restitution)).rebounds().stream()
                 .filter(rebound -> rebound.height() >= least)

@@ -22,8 +22,8 @@ public record BounceTest(String material, String key, List<Integer> counts, doub
     }
 
     @Override
-    public Outcome<Fit> fit(Materials materials) {
-        return Outcome.of(new Fit(material, Property.RESTITUTION, value, u, inWords()), "bounces counted");
+    public Outcome<List<Fit>> fits(Materials materials) {
+        return Outcome.of(List.of(new Fit(material, Property.RESTITUTION, value, u, inWords())), "bounces counted");
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The table of materials of one shop: its rules, outranked by what its own tests gave. Tests of the same figure are
@@ -65,8 +64,9 @@ public final class Materials {
     public Materials withAll(Collection<BenchTest> tests) {
         Materials all = this;
         for (BenchTest test : tests) {
-            Optional<Fit> fit = test.fit(this).had();
-            all = fit.isPresent() ? all.with(fit.get()) : all;
+            for (Fit fit : test.fits(this).had().orElse(List.of())) {
+                all = all.with(fit);
+            }
         }
         return all;
     }

@@ -1,6 +1,7 @@
 package hornwright.bench.material;
 
 import hornwright.engines.quantity.Outcome;
+import java.util.List;
 
 /**
  * A piece measured fresh and again after its first weeks on the horn.
@@ -22,8 +23,8 @@ public record PackingTest(String material, double freshMm, double packedMm, doub
     }
 
     @Override
-    public Outcome<Fit> fit(Materials materials) {
-        return Outcome.of(settling(), "fresh and packed");
+    public Outcome<List<Fit>> fits(Materials materials) {
+        return Outcome.of(List.of(settling()), "fresh and packed");
     }
 
     @Override

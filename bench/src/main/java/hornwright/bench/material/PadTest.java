@@ -1,6 +1,7 @@
 package hornwright.bench.material;
 
 import hornwright.engines.quantity.Outcome;
+import java.util.List;
 
 /**
  * A pad laid on a ring, such as an offcut of tube with a level end, under a known weight: how high its back stands without
@@ -21,16 +22,20 @@ public record PadTest(String material, double ringMm, double massG, double freeM
         }
     }
 
-    /** Weight over the length of the ring and what the pad gave: N per mm of rim and mm, so MPa. */
+    /** Weight over the length of the ring and what the pad gave: N per mm of rim and mm, so MPa. It is the skin's. */
     @Override
-    public Outcome<Fit> fit(Materials materials) {
+    public Outcome<List<Fit>> fits(Materials materials) {
         double given = freeMm - loadedMm;
         if (given < TOLD_APART * Math.sqrt(2) * thicknessU) {
             return Outcome.missing("a heavier weight: the two heights must differ more");
         }
+        if (given > materials.value(material, Property.FELT_FROM) + TOLD_APART * thicknessU) {
+            return Outcome.missing("a lighter weight, or a second and a third: the felt has taken over under this one");
+        }
         double value = massG * NEWTONS_PER_GRAM / (Math.PI * ringMm * given);
         double share = Math.sqrt(2) * thicknessU / given;
-        return Outcome.of(new Fit(material, Property.SEAT, value, value * share, inWords()), "weight on a ring");
+        Fit skin = new Fit(material, Property.SEAT, value, value * share, inWords());
+        return Outcome.of(List.of(skin), "weight on a ring");
     }
 
     @Override

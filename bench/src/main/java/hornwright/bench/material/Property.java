@@ -13,8 +13,12 @@ public enum Property implements Word {
     DENSITY("density_kg_m3", "kg/m³", "density"),
     /** Share of its thickness lost in the first weeks. */
     SETTLING("settling", "", "packs by"),
-    /** Of a class of pads: force for each mm of rim and each mm the pad gives, N/mm², so MPa. */
-    SEAT("seat_MPa", "MPa", "seat stiffness");
+    /** Of the skin of a class of pads: force for each mm of rim and each mm the pad gives, N/mm², so MPa. */
+    SEAT("seat_MPa", "MPa", "skin"),
+    /** The same once the felt has taken over. */
+    FELT("felt_MPa", "MPa", "felt"),
+    /** How far the skin gives before that. */
+    FELT_FROM("felt-from_mm", "mm", "felt takes over after");
 
     private final String word;
     private final String unit;
@@ -24,6 +28,11 @@ public enum Property implements Word {
         this.word = word;
         this.unit = unit;
         this.label = label;
+    }
+
+    /** What is known of a class of pads. */
+    public static List<Property> ofPads() {
+        return List.of(SEAT, FELT, FELT_FROM);
     }
 
     /** The columns of cork, felt and the rest; a seat is a figure of a pad. */
@@ -50,7 +59,7 @@ public enum Property implements Word {
         String slug = material.replace(' ', '-');
         return switch (this) {
             case SETTLING -> "settling." + slug;
-            case SEAT -> "pad-class." + slug + "." + word;
+            case SEAT, FELT, FELT_FROM -> "pad-class." + slug + "." + word;
             default -> "material." + slug + "." + word;
         };
     }

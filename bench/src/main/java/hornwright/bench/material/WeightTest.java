@@ -1,6 +1,7 @@
 package hornwright.bench.material;
 
 import hornwright.engines.quantity.Outcome;
+import java.util.List;
 
 /**
  * A scrap of known area under a known weight: its thickness without and with.
@@ -41,8 +42,8 @@ public record WeightTest(
     }
 
     @Override
-    public Outcome<Fit> fit(Materials materials) {
-        return modulus(materials);
+    public Outcome<List<Fit>> fits(Materials materials) {
+        return modulus(materials).map(List::of);
     }
 
     @Override

@@ -23,7 +23,7 @@ public enum NumberName {
     GAP_LEFT("gapAtLightTouch", "gap left at a light touch"),
     LEAK_LEFT("leakAtLightTouch", "leak at a light touch, 1 kPa"),
     LEAK_HOLE("leakAsOneHole", "leak as one hole"),
-    PAD_STIFFNESS("padStiffness", "stiffness of the pad"),
+    PAD_STIFFNESS("padStiffness", "stiffness of the pad's skin"),
     SEALS_WITH("sealsWith", "force on the pad that seals"),
     SEALS_AT_TOUCH("sealsAtTouch", "more at the touch to seal"),
     SPRINGS_HOLD("springsHold", "springs hold, times that"),

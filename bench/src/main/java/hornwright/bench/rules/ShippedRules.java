@@ -177,9 +177,15 @@ final class ShippedRules {
             settling.leather | 0.075 | 0.015 |  | 0 | 0.6 | share of its thickness leather loses in the first weeks of play | common practice
             settling.PTFE | 0.0 | 0.002 |  | 0 | 0.6 | share of its thickness PTFE loses in the first weeks of play | common practice
             settling.unknown | 0.08 | 0.05 |  | 0 | 0.6 | share of its thickness unknown loses in the first weeks of play | common practice
-            pad-class.soft.seat_MPa | 0.12 | 0.05 | MPa | 0.01 | 5 | soft pad: force for each mm of rim and each mm it gives | bench judgement
-            pad-class.medium.seat_MPa | 0.2 | 0.07 | MPa | 0.01 | 5 | medium pad: force for each mm of rim and each mm it gives | bench judgement
-            pad-class.firm.seat_MPa | 0.35 | 0.12 | MPa | 0.01 | 5 | firm pad: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.soft.seat_MPa | 0.12 | 0.05 | MPa | 0.01 | 5 | soft pad, its skin: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.soft.felt_MPa | 0.36 | 0.2 | MPa | 0.01 | 20 | soft pad, once the felt has taken over: the same | bench judgement
+            pad-class.soft.felt-from_mm | 0.1 | 0.03 | mm | 0.005 | 1 | soft pad: how far the skin gives before the felt takes over | bench judgement
+            pad-class.medium.seat_MPa | 0.2 | 0.07 | MPa | 0.01 | 5 | medium pad, its skin: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.medium.felt_MPa | 0.6 | 0.3 | MPa | 0.01 | 20 | medium pad, once the felt has taken over: the same | bench judgement
+            pad-class.medium.felt-from_mm | 0.1 | 0.03 | mm | 0.005 | 1 | medium pad: how far the skin gives before the felt takes over | bench judgement
+            pad-class.firm.seat_MPa | 0.35 | 0.12 | MPa | 0.01 | 5 | firm pad, its skin: force for each mm of rim and each mm it gives | bench judgement
+            pad-class.firm.felt_MPa | 1.05 | 0.5 | MPa | 0.01 | 20 | firm pad, once the felt has taken over: the same | bench judgement
+            pad-class.firm.felt-from_mm | 0.1 | 0.03 | mm | 0.005 | 1 | firm pad: how far the skin gives before the felt takes over | bench judgement
             settling.days_d | 12 | 6 | d | 1 | 120 | days in which two thirds of the settling are over | bench judgement
             rest.least_h | 24 | 0 | h | 1 | 240 | shortest rest between regulating and the second round | bench judgement
             rest.most_h | 72 | 0 | h | 1 | 480 | longest rest before the second round is due | bench judgement
@@ -189,7 +195,7 @@ final class ShippedRules {
             bounce.arm-share | 0.5 | 0.25 |  | 0 | 3 | weight of a key's arm as a share of its cup's | bench judgement
             bounce.friction-share | 0.08 | 0.05 |  | 0 | 0.9 | friction at the hinge as a share of the spring's torque | bench judgement
             bounce.speed_m_per_s | 0.3 | 0 | m/s | 0.01 | 5 | speed at which the restitution of a material is stated | bench judgement
-            bounce.seen_mm | 0.2 | 0 | mm | 0.02 | 2 | smallest rebound at the cup an eye still counts | bench judgement
+            bounce.seen_mm | 0.2 | 0 | mm | 0.02 | 2 | smallest rebound at the cup whose click an ear still counts | bench judgement
             height.alto.low-b-flat.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b flat at the front edge | common practice
             height.alto.low-b-flat.most_mm | 11 | 0 | mm | 0 | 25 | alto: greatest usual height of low b flat at the front edge | common practice
             height.alto.low-b.least_mm | 8.5 | 0 | mm | 0 | 25 | alto: lowest usual height of low b at the front edge | common practice

@@ -23,9 +23,19 @@ public enum PadClass implements Word {
         return word;
     }
 
-    /** The shop rule with its stiffness. */
+    /** The shop rule with the stiffness of its skin. */
     public String rule() {
         return "pad-class." + word + ".seat_MPa";
+    }
+
+    /** The same of its felt. */
+    public String feltRule() {
+        return "pad-class." + word + ".felt_MPa";
+    }
+
+    /** How far the skin gives before the felt takes over. */
+    public String feltFromRule() {
+        return "pad-class." + word + ".felt-from_mm";
     }
 
     /** The next softer class. */

@@ -10,6 +10,7 @@ import hornwright.bench.job.StreamName;
 import hornwright.bench.material.BenchTest;
 import hornwright.bench.material.BounceTest;
 import hornwright.bench.material.PackingTest;
+import hornwright.bench.material.PadLoadsTest;
 import hornwright.bench.material.PadTest;
 import hornwright.bench.material.WeightTest;
 import hornwright.bench.survey.Decision;
@@ -129,6 +130,7 @@ final class EditMapper {
         @JsonSubTypes.Type(value = WeightTest.class, name = "weight and two thicknesses"),
         @JsonSubTypes.Type(value = PackingTest.class, name = "fresh and packed"),
         @JsonSubTypes.Type(value = PadTest.class, name = "pad on a ring"),
+        @JsonSubTypes.Type(value = PadLoadsTest.class, name = "pad on a ring, weights"),
         @JsonSubTypes.Type(value = BounceTest.class, name = "bounces counted")
     })
     private interface BenchTests {}

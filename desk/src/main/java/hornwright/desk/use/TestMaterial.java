@@ -21,7 +21,7 @@ import java.util.UUID;
 /** Keeps a test of a material at the shop's own bench; what it gave outranks typical figures from then on. */
 public record TestMaterial(Shop shop) {
     public Saved keep(Form form, BenchTest test) {
-        fit(test.fit(shop.house().state().materials()));
+        told(test.fits(shop.house().state().materials()));
         return shop.save(
                 StreamName.RULES, form, new MaterialTested(UUID.randomUUID().toString(), test));
     }
@@ -36,7 +36,7 @@ public record TestMaterial(Shop shop) {
         if (opening.isEmpty()) {
             throw new BadInput("/key", "no spring opens " + key.name().display(), "\"a\"");
         }
-        Fit fit = fit(new CountedBounces(opening.get(), counts).restitution(materials));
+        Fit fit = told(new CountedBounces(opening.get(), counts).restitution(materials));
         String words = "%s of %s".formatted(key.name().display(), name(job));
         return keep(form, new BounceTest(fit.material(), words, counts, fit.value(), fit.u()));
     }
@@ -45,12 +45,12 @@ public record TestMaterial(Shop shop) {
         return (job.identity().maker() + " " + job.identity().inWords()).strip();
     }
 
-    private static Fit fit(Outcome<Fit> outcome) {
+    private static <T> T told(Outcome<T> outcome) {
         return switch (outcome) {
-            case Outcome.Computed<Fit> had -> had.value();
-            case Outcome.Missing<Fit> missing -> throw unclear(String.join(", ", missing.wouldDecide()));
-            case Outcome.NotApplicable<Fit> not -> throw unclear(not.why());
-            case Outcome.Failed<Fit> failed -> throw unclear(failed.where());
+            case Outcome.Computed<T> had -> had.value();
+            case Outcome.Missing<T> missing -> throw unclear(String.join(", ", missing.wouldDecide()));
+            case Outcome.NotApplicable<T> not -> throw unclear(not.why());
+            case Outcome.Failed<T> failed -> throw unclear(failed.where());
         };
     }
 

@@ -33,7 +33,7 @@ final class FeelPages {
         routes.post("/horn/{id}/lever/{key}/counted", this::counted);
     }
 
-    /** Rebounds of this key counted by eye, one number for each time it was let go. */
+    /** Bounces of this key counted by ear, one number for each time it was let go. */
     private void counted(Context context) {
         OnBench bench = desk.bench(context);
         Key key = key(context, bench);

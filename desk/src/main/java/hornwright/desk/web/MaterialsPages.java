@@ -3,6 +3,7 @@ package hornwright.desk.web;
 import hornwright.bench.job.StreamName;
 import hornwright.bench.material.BenchTest;
 import hornwright.bench.material.PackingTest;
+import hornwright.bench.material.PadLoadsTest;
 import hornwright.bench.material.PadTest;
 import hornwright.bench.material.WeightTest;
 import hornwright.bench.rules.Rule;
@@ -26,8 +27,21 @@ import java.util.Map;
 
 /** The table of materials: figures to be set, and tests at the bench that outrank them. */
 final class MaterialsPages {
-    private static final List<String> FIELDS =
-            List.of("test", "material", "class", "across", "ring", "weight", "free", "loaded", "fresh", "packed");
+    private static final List<String> FIELDS = List.of(
+            "test",
+            "material",
+            "class",
+            "across",
+            "ring",
+            "weight",
+            "free",
+            "loaded",
+            "weight2",
+            "loaded2",
+            "weight3",
+            "loaded3",
+            "fresh",
+            "packed");
 
     private final Desk desk;
 
@@ -98,7 +112,7 @@ final class MaterialsPages {
                         word(context, "material", faults),
                         area,
                         areaU,
-                        weight(context, faults),
+                        weight(context, "weight", faults),
                         length(context, "free", "thickness without the weight", faults),
                         length(context, "loaded", "thickness under the weight", faults),
                         sure);
@@ -109,16 +123,30 @@ final class MaterialsPages {
                         length(context, "fresh", "thickness fresh", faults),
                         length(context, "packed", "thickness after some weeks", faults),
                         sure);
-            case "pad" ->
-                new PadTest(
-                        word(context, "class", faults),
-                        length(context, "ring", "diameter of the ring", faults),
-                        weight(context, faults),
-                        length(context, "free", "height without the weight", faults),
-                        length(context, "loaded", "height under the weight", faults),
-                        sure);
+            case "pad" -> pad(context, sure, faults);
             default -> throw new Refusal(422, "Say which test it was.");
         };
+    }
+
+    /** One weight tells the skin, two or three the felt as well. */
+    private BenchTest pad(Context context, double sure, List<String> faults) {
+        String padClass = word(context, "class", faults);
+        double ring = length(context, "ring", "diameter of the ring", faults);
+        double free = length(context, "free", "height without a weight", faults);
+        List<PadLoadsTest.Load> loads = new ArrayList<>();
+        for (String nth : List.of("", "2", "3")) {
+            boolean typed = !Desk.field(context, "weight" + nth).isEmpty()
+                    || !Desk.field(context, "loaded" + nth).isEmpty();
+            if (typed || nth.isEmpty()) {
+                loads.add(new PadLoadsTest.Load(
+                        weight(context, "weight" + nth, faults),
+                        length(context, "loaded" + nth, "height under the weight", faults)));
+            }
+        }
+        PadLoadsTest.Load first = loads.getFirst();
+        return loads.size() == 1
+                ? new PadTest(padClass, ring, first.massG(), free, first.heightMm(), sure)
+                : new PadLoadsTest(padClass, ring, free, loads, sure);
     }
 
     private String word(Context context, String name, List<String> faults) {
@@ -140,8 +168,8 @@ final class MaterialsPages {
         return 1;
     }
 
-    private static double weight(Context context, List<String> faults) {
-        Double grams = number(Desk.field(context, "weight").replaceFirst("\\s*g$", ""));
+    private static double weight(Context context, String name, List<String> faults) {
+        Double grams = number(Desk.field(context, name).replaceFirst("\\s*g$", ""));
         if (grams == null || !(grams > 0)) {
             faults.add("Weight: grams above zero, like 200.");
             return 1;

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.survey.PadClass;
 import hornwright.desk.keyworkfile.KeyworkFile;
+import hornwright.desk.virtual.PadClasses.Way;
 import hornwright.desk.virtual.Survey.Length;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -86,6 +88,36 @@ final class VirtualBenchTest {
                 .isLessThan(limits.count("truth known, film as meant").heatsAPad())
                 .isLessThan(limits.count("truth known, film even").heatsAPad())
                 .isLessThan(limits.count("truth known, rims without waves").heatsAPad());
+    }
+
+    /**
+     * Soft pads with an hour as asked halve the heats of the usual way with its medium pads; most of that is the pads', since
+     * the usual way has it from them too.
+     */
+    @Tag("deep")
+    @Tag("bench")
+    @ParameterizedTest
+    @ValueSource(strings = {"alto", "tenor"})
+    void soft_pads_forgive_most_in_every_way_of_working(String voice) {
+        PadClasses classes = PadClasses.of(keywork(voice), FIRST_UNSEEN, LAST_UNSEEN);
+        classes.print();
+        double usual = classes.count(Way.USUAL, PadClass.MEDIUM).heatsAPad();
+        assertThat(classes.count(Way.HOUR, PadClass.SOFT).heatsAPad()).isLessThan(0.5 * usual);
+        assertThat(classes.count(Way.USUAL, PadClass.SOFT).heatsAPad())
+                .isLessThan(0.65 * usual)
+                .isGreaterThan(1.5 * classes.count(Way.HOUR, PadClass.SOFT).heatsAPad());
+        assertThat(classes.count(Way.HOUR, PadClass.SOFT).wholeAtOne()).isLessThan(0.8);
+    }
+
+    @Test
+    void a_softer_class_takes_fewer_heats_than_a_firmer_one() {
+        PadClasses classes = PadClasses.of(keywork("alto"), 1, 15);
+        for (Way way : Way.values()) {
+            assertThat(classes.count(way, PadClass.SOFT).heatsAPad())
+                    .isLessThan(classes.count(way, PadClass.MEDIUM).heatsAPad());
+            assertThat(classes.count(way, PadClass.MEDIUM).heatsAPad())
+                    .isLessThan(classes.count(way, PadClass.FIRM).heatsAPad());
+        }
     }
 
     @Test

@@ -42,6 +42,15 @@ record VirtualCup(
 
     /** The same over a rim without waves, under a pad without any. */
     VirtualCup level() {
+        return with(Rim.of(), stiffness);
+    }
+
+    /** The same with a pad that is so many times as stiff. */
+    VirtualCup stiffer(double times) {
+        return with(rim, times * stiffness);
+    }
+
+    private VirtualCup with(Rim otherRim, double otherStiffness) {
         return new VirtualCup(
                 cup,
                 key,
@@ -53,8 +62,8 @@ record VirtualCup(
                 rimGap,
                 seat,
                 sideTilt,
-                Rim.of(),
-                stiffness,
+                otherRim,
+                otherStiffness,
                 play,
                 closingN,
                 edge,

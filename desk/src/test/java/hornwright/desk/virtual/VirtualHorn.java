@@ -5,6 +5,8 @@ import hornwright.bench.horn.Key;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Layer;
 import hornwright.bench.horn.Rest;
+import hornwright.bench.rules.ShopRules;
+import hornwright.bench.survey.PadClass;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +30,13 @@ record VirtualHorn(long seed, Keywork pattern, List<VirtualCup> cups) {
     VirtualHorn level() {
         return new VirtualHorn(
                 seed, pattern, cups.stream().map(VirtualCup::level).toList());
+    }
+
+    /** The same horn under pads of another class. The pattern's pads, and so those of the usual way, are medium. */
+    VirtualHorn padded(PadClass padClass, ShopRules rules) {
+        double times = rules.value(padClass.rule()) / rules.value(PadClass.MEDIUM.rule());
+        return new VirtualHorn(
+                seed, pattern, cups.stream().map(cup -> cup.stiffer(times)).toList());
     }
 
     private static VirtualCup invent(Keywork pattern, Cup cup, double depthOff, double gapOff, Draw draw) {

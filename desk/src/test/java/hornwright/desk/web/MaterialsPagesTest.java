@@ -53,7 +53,8 @@ final class MaterialsPagesTest {
         int cells = page.split("class=\"cell\"", -1).length - 1;
         assertThat(cells)
                 .isEqualTo(shop.house().state().materials().table().size()
-                        + shop.house().state().materials().padClasses().size());
+                        + shop.house().state().materials().padClasses().size()
+                                * Property.ofPads().size());
         assertThat(page.split("typical, check yours", -1).length - 1).isEqualTo(cells);
     }
 
@@ -83,13 +84,28 @@ final class MaterialsPagesTest {
     @Test
     void what_was_tested_is_there_after_the_shop_was_closed() throws Exception {
         wire.post("/materials/test", WEIGHED);
-        wire.post("/materials/test", "test=pad&class=medium&ring=28&weight=500&free=4.32&loaded=4.05");
+        wire.post("/materials/test", "test=pad&class=medium&ring=28&weight=100&free=4.32&loaded=4.24");
         double felt = working().value();
         stop();
         start();
         assertThat(working().value()).isEqualTo(felt);
         assertThat(shop.house().state().materials().value("medium", Property.SEAT))
-                .isCloseTo(500 * 9.80665e-3 / (Math.PI * 28 * 0.27), within(1e-9));
+                .isCloseTo(100 * 9.80665e-3 / (Math.PI * 28 * 0.08), within(1e-9));
+    }
+
+    @Test
+    void three_weights_on_a_ring_tell_skin_felt_and_where_the_felt_takes_over() throws IOException {
+        String typed = "test=pad&class=soft&ring=28&free=4.32&weight=50&loaded=4.25&weight2=300&loaded2=4.13";
+        assertThat(wire.post("/materials/test", typed + "&weight3=800").status())
+                .isEqualTo(422);
+        assertThat(wire.post("/materials/test", typed + "&weight3=800&loaded3=3.95")
+                        .status())
+                .isEqualTo(303);
+        for (Property property : Property.ofPads()) {
+            assertThat(shop.house().state().materials().cell("soft", property).standing())
+                    .isEqualTo(Standing.MEASURED);
+        }
+        assertThat(wire.get("/materials").body()).contains("Soft pad on a ring of 28.0 mm: 4.32 mm free");
     }
 
     @Test

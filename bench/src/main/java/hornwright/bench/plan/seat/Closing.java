@@ -20,7 +20,8 @@ import java.util.List;
  *
  * @param proudMm how proud the pad stands
  * @param tiltRad of the cup to the side
- * @param seatMPa stiffness of the pad
+ * @param seatMPa stiffness of the pad's skin
+ * @param feltMPa the same of its felt, which takes over after {@code feltFromMm}
  * @param loadN on the pad's centre
  */
 record Closing(
@@ -31,6 +32,8 @@ record Closing(
         double proudMm,
         double tiltRad,
         double seatMPa,
+        double feltMPa,
+        double feltFromMm,
         double loadN,
         double widthMm) {
     static final double PRESSURE = 1000;
@@ -41,7 +44,13 @@ record Closing(
     private static final double MILLILITRES = 1e6;
 
     boolean possible() {
-        return armMm > holeMm / 2 && holeMm > 0 && seatMPa > 0 && loadN >= 0 && rimGapMm >= 0 && widthMm > 0;
+        return armMm > holeMm / 2
+                && holeMm > 0
+                && seatMPa > 0
+                && feltMPa > 0
+                && loadN >= 0
+                && rimGapMm >= 0
+                && widthMm > 0;
     }
 
     SeatResult result() {
@@ -49,7 +58,7 @@ record Closing(
                 holeMm / 2 * MM,
                 rim(),
                 Profile.FLAT,
-                PadStiffness.even(seatMPa * MEGA),
+                new PadStiffness(seatMPa * MEGA, feltFromMm * MM, feltMPa * MEGA),
                 new Hinged(armMm * MM, proudMm * MM, 0, tiltRad, loadN * armMm * MM),
                 widthMm * MM,
                 PRESSURE));

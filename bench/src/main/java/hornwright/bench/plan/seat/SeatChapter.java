@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Closes one pad in the engine, with what is not known of it carried through. */
 public final class SeatChapter {
+    private static final int LOAD = 8;
     private static final String GROUNDS =
             ": the seat engine, on a saddle as deep as the worst rim gap; each figure moved down and up by its doubt, the"
                     + " larger differences added by their squares";
@@ -45,8 +46,11 @@ public final class SeatChapter {
         inputs.add(Because.Input.of("worst rim gap", rimGap(last, rim)));
         inputs.add(Because.Input.of("pad stands proud by", proud()));
         inputs.add(Because.Input.of("tilt the play allows", tilt()));
-        this.pad = chosen();
-        inputs.add(Because.Input.of("stiffness of the pad", pad));
+        PadClass is = ask.pad().is();
+        this.pad = chosen("stiffness", "skin", "MPa", is.rule());
+        inputs.add(Because.Input.of("stiffness of its skin", pad));
+        inputs.add(Because.Input.of("stiffness of its felt", chosen("felt", "felt", "MPa", is.feltRule())));
+        inputs.add(Because.Input.of("felt takes over after", chosen("felt from", "felt", "mm", is.feltFromRule())));
         inputs.add(Because.Input.of("force on the pad", load()));
         inputs.add(Because.Input.of("width of the seat", reasons.rule(ask.rules(), "seat.width_mm")));
     }
@@ -92,16 +96,15 @@ public final class SeatChapter {
                 1e3 * middle / tube / 2);
     }
 
-    private PlannedNumber chosen() {
+    private PlannedNumber chosen(String name, String part, String unit, String rule) {
         ClassOfPad chosen = ask.pad();
         return reasons.derive(
-                "seat/" + ask.cup().id() + "/stiffness",
+                "seat/%s/%s".formatted(ask.cup().id(), name),
                 "a %s pad, %s".formatted(chosen.is().word(), chosen.why()),
-                "MPa",
+                unit,
                 in -> in[0],
                 Because.Input.of(
-                        chosen.is().word() + " pad",
-                        reasons.rule(ask.rules(), chosen.is().rule())));
+                        "%s of a %s pad".formatted(part, chosen.is().word()), reasons.rule(ask.rules(), rule)));
     }
 
     /** A light finger, or for a pad that rests shut what its springs give. */
@@ -133,7 +136,17 @@ public final class SeatChapter {
 
     private Closing closing(double[] x) {
         return new Closing(
-                x[0], x[1], Math.max(0, x[2]), clock, x[3], x[4] / 1e3, Math.max(0.01, x[5]), Math.max(0, x[6]), x[7]);
+                x[0],
+                x[1],
+                Math.max(0, x[2]),
+                clock,
+                x[3],
+                x[4] / 1e3,
+                Math.max(0.01, x[5]),
+                Math.max(0.01, x[6]),
+                Math.max(0, x[7]),
+                Math.max(0, x[LOAD]),
+                x[9]);
     }
 
     private SeatAnswer answer() {
@@ -187,7 +200,9 @@ public final class SeatChapter {
 
     private Round round(PadClass padClass) {
         double[] x = values();
-        x[5] = reasons.rule(ask.rules(), padClass.rule()).value();
+        x[5] = ask.rules().value(padClass.rule());
+        x[6] = ask.rules().value(padClass.feltRule());
+        x[7] = ask.rules().value(padClass.feltFromRule());
         return new Round(padClass, closing(x).round());
     }
 
@@ -218,7 +233,7 @@ public final class SeatChapter {
                 "force of its springs over the force that seals",
                 "",
                 in -> in[0] / Math.max(in[1], 1e-3),
-                inputs.get(6),
+                inputs.get(LOAD),
                 Because.Input.of("force that seals", seals));
     }
 }

@@ -10,6 +10,7 @@ import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.PadClass;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -20,7 +21,9 @@ final class SeatRemedies {
     private static final int RIM = 2;
     private static final int PROUD = 3;
     private static final int TILT = 4;
-    private static final int PAD = 5;
+    private static final int SKIN = 5;
+    private static final int FELT = 6;
+    private static final int FELT_FROM = 7;
 
     private final SeatQuestion ask;
     private final List<Because.Input> inputs;
@@ -54,7 +57,7 @@ final class SeatRemedies {
         if (isLoose()) {
             list.add(new Remedy(
                     "Take out the play: a loose key lands its pad in a new place each time",
-                    after("key fit", List.of(TILT), 0),
+                    after("key fit", Map.of(TILT, 0.0)),
                     "half an hour",
                     "cannot be undone",
                     List.of(Hazard.SWEDGING)));
@@ -83,7 +86,7 @@ final class SeatRemedies {
                         ? "Float the pad over the rim; " + how.toLowerCase(java.util.Locale.ROOT)
                                 + " if it will not seal"
                         : how,
-                after("levelling", List.of(RIM), aim.value()),
+                after("levelling", Map.of(RIM, aim.value())),
                 small ? "ten minutes" : "half an hour",
                 small ? "can be undone" : "metal taken off does not come back",
                 List.of(rolled ? Hazard.ROLLED_RIM : Hazard.LEVELLING)));
@@ -92,7 +95,7 @@ final class SeatRemedies {
     private void cup() {
         list.add(new Remedy(
                 "Cup level on a flat and square to its hole, so that back and front land together",
-                after("cup", List.of(PROUD), 0),
+                after("cup", Map.of(PROUD, 0.0)),
                 "ten minutes",
                 "partly",
                 List.of(Hazard.BENDING)));
@@ -104,15 +107,18 @@ final class SeatRemedies {
 
     private void softerPad(PadClass softer) {
         boolean warped = now[RIM] > ask.rules().value("rim.accept_mm");
-        double gives = ask.rules().value(softer.rule());
-        if (gives < now[PAD]) {
+        Map<Integer, Double> then = Map.of(
+                SKIN, ask.rules().value(softer.rule()),
+                FELT, ask.rules().value(softer.feltRule()),
+                FELT_FROM, ask.rules().value(softer.feltFromRule()));
+        if (ask.rules().value(softer.rule()) < now[SKIN]) {
             String words = "A softer pad, %s instead of %s"
                     .formatted(softer.word(), ask.pad().is().word());
             list.add(new Remedy(
                     warped
                             ? words + ": a compromise over a warped hole. It seals by force, feels spongy and hardens"
                             : words,
-                    after("softer pad", List.of(PAD), gives),
+                    after("softer pad", then),
                     "a quarter of an hour",
                     "can be undone",
                     List.of(Hazard.HEAT)));
@@ -120,14 +126,14 @@ final class SeatRemedies {
     }
 
     /** The leak with some figures made good and known, the engine run again. */
-    private PlannedNumber after(String name, List<Integer> made, double value) {
+    private PlannedNumber after(String name, Map<Integer, Double> made) {
         double[] then = now.clone();
         List<Because.Input> left = new ArrayList<>(inputs);
-        for (int i : made) {
+        made.forEach((i, value) -> {
             then[i] = value;
             Because.Input was = inputs.get(i);
             left.set(i, new Because.Input(was.name() + ", then", value, was.unit(), 0, was.because()));
-        }
+        });
         Moved moved = Moved.of(then, left, x -> closing.apply(x).figures());
         PlannedNumber plain = reasons.derive(
                 "seat/" + ask.cup().id() + "/leak after " + name,

@@ -11,6 +11,7 @@ import hornwright.bench.rules.Rule;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes the table of materials and the tests behind it. */
@@ -40,9 +41,8 @@ public final class MaterialRows {
                 frame,
                 Property.ofSheets().stream().map(MaterialRows::head).toList(),
                 materials.listed().stream().map(this::row).toList(),
-                materials.padClasses().stream()
-                        .map(pad -> cell(OnBench.capital(pad) + " pad", pad, Property.SEAT))
-                        .toList(),
+                Property.ofPads().stream().map(MaterialRows::head).toList(),
+                materials.padClasses().stream().map(this::pad).toList(),
                 tests(),
                 refused.rule().isEmpty() ? refused.typed() : Map.of(),
                 refused.rule().isEmpty() ? refused.faults() : List.of(),
@@ -62,6 +62,14 @@ public final class MaterialRows {
                 OnBench.capital(material),
                 Property.ofSheets().stream()
                         .map(property -> cell(material + ", " + property.label(), material, property))
+                        .toList());
+    }
+
+    private MaterialsPage.Row pad(String padClass) {
+        return new MaterialsPage.Row(
+                OnBench.capital(padClass) + " pad",
+                Property.ofPads().stream()
+                        .map(property -> cell(padClass + " pad, " + property.label(), padClass, property))
                         .toList());
     }
 
@@ -106,9 +114,9 @@ public final class MaterialRows {
         return Stream.of(new MaterialsPage.Done(
                 OnBench.capital(tested.test().inWords()),
                 tested.test()
-                        .fit(Materials.of(house.state().rules()))
+                        .fits(Materials.of(house.state().rules()))
                         .had()
-                        .map(MaterialRows::gave)
+                        .map(fits -> fits.stream().map(MaterialRows::gave).collect(Collectors.joining("; ")))
                         .orElse("nothing"),
                 Clocks.day(posted.at()),
                 posted.seq(),

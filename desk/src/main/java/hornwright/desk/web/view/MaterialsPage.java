@@ -7,6 +7,7 @@ import java.util.Map;
  * What cork, felt, leather and pads do. Question: which of these figures are this shop's own, and which only typical?
  *
  * @param heads of the columns, each with its unit
+ * @param padHeads of the columns of the classes of pads
  * @param tests that count, the last first
  * @param typed what stood in the fields of a test that was refused, by name
  * @param faults why it was refused
@@ -16,7 +17,8 @@ public record MaterialsPage(
         Frame frame,
         List<String> heads,
         List<Row> rows,
-        List<Cell> pads,
+        List<String> padHeads,
+        List<Row> pads,
         List<Done> tests,
         Map<String, String> typed,
         List<String> faults,
@@ -27,6 +29,7 @@ public record MaterialsPage(
     public MaterialsPage {
         heads = List.copyOf(heads);
         rows = List.copyOf(rows);
+        padHeads = List.copyOf(padHeads);
         pads = List.copyOf(pads);
         tests = List.copyOf(tests);
         typed = Map.copyOf(typed);
