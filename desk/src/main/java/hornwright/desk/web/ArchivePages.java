@@ -38,7 +38,6 @@ import hornwright.desk.web.view.WitnessRows;
 import hornwright.desk.web.view.YearRows;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -310,22 +309,13 @@ final class ArchivePages {
     }
 
     private void history(Context context) {
-        List<ArchiveHistoryPage.Line> lines = new ArrayList<>();
-        for (ShowHistory.Line line : new ShowHistory(desk.shop())
-                .of(StreamName.ARCHIVE).stream().limit(NEWEST).toList()) {
-            lines.add(new ArchiveHistoryPage.Line(
-                    line.seq(),
-                    Clocks.day(line.at()) + ", " + Clocks.time(line.at()),
-                    OnBench.capital(line.words()),
-                    line.undone(),
-                    line.whyNotUndo().isEmpty(),
-                    line.undone() ? "taken back" : line.whyNotUndo().orElse(""),
-                    Desk.fresh()));
-        }
+        List<ShowHistory.Line> newest = new ShowHistory(desk.shop())
+                .of(StreamName.ARCHIVE).stream().limit(NEWEST).toList();
         desk.answer(
                 context,
                 "archive-history",
-                new ArchiveHistoryPage(desk.frame(context, "History of the archive"), lines));
+                new ArchiveHistoryPage(
+                        desk.frame(context, "History of the archive"), EditDays.of(newest, OnBench::capital)));
     }
 
     private void undo(Context context) {

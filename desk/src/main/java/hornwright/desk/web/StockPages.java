@@ -16,8 +16,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -44,7 +46,7 @@ final class StockPages {
                         desk.frame(context, "Stock"),
                         Stream.of(StockKind.values())
                                 .map(kind -> kind(kind, items))
-                                .filter(kind -> !kind.lines().isEmpty())
+                                .filter(kind -> !kind.materials().isEmpty())
                                 .toList(),
                         Stream.of(StockKind.values())
                                 .map(kind -> new PlacePanel.Option(
@@ -57,19 +59,24 @@ final class StockPages {
     }
 
     private static StockPage.Kind kind(StockKind kind, List<StockItem> items) {
+        Map<String, List<StockPage.Line>> materials = new LinkedHashMap<>();
+        for (StockItem item : items) {
+            if (item.kind() == kind) {
+                materials
+                        .computeIfAbsent(item.material(), none -> new ArrayList<>())
+                        .add(line(item));
+            }
+        }
         return new StockPage.Kind(
                 OnBench.capital(kind.word()),
-                items.stream()
-                        .filter(item -> item.kind() == kind)
-                        .map(item -> new StockPage.Line(
-                                item.id(),
-                                item.material(),
-                                size(item.diameterMm()),
-                                size(item.thicknessMm()),
-                                "" + item.count(),
-                                item.price() == null ? "" : item.price().toPlainString(),
-                                Desk.fresh()))
+                materials.entrySet().stream()
+                        .map(made -> new StockPage.Made(made.getKey(), made.getValue()))
                         .toList());
+    }
+
+    private static StockPage.Line line(StockItem item) {
+        return new StockPage.Line(
+                item.id(), size(item.diameterMm()), size(item.thicknessMm()), "" + item.count(), Desk.fresh());
     }
 
     private static String size(@Nullable Double millimetres) {

@@ -15,10 +15,9 @@ public record HistoryPage(Frame frame, Next next, String horn, String said, List
     }
 
     /**
-     * @param undo what the button says; empty when it cannot be pressed
-     * @param why why it cannot be undone now, or that it is undone
+     * @param undoable whether it can be taken back now
+     * @param why why it cannot be, or that it was
      * @param key the key of that undo
      */
-    public record Line(
-            long seq, String time, String who, String words, boolean undone, String undo, String why, String key) {}
+    public record Line(long seq, String time, String words, boolean undone, boolean undoable, String why, String key) {}
 }

@@ -16,15 +16,21 @@ public record StockPage(
         choices = List.copyOf(choices);
     }
 
-    public record Kind(String title, List<Line> lines) {
+    public record Kind(String title, List<Made> materials) {
         public Kind {
+            materials = List.copyOf(materials);
+        }
+    }
+
+    /** Goods of one material, by size. */
+    public record Made(String material, List<Line> lines) {
+        public Made {
             lines = List.copyOf(lines);
         }
     }
 
     /** @param key the key of a count saved for this line */
-    public record Line(
-            String id, String material, String size, String thickness, String count, String price, String key) {}
+    public record Line(String id, String size, String thickness, String count, String key) {}
 
     /** What stands in the form for a new line, with what is wrong with it. */
     public record Entry(
