@@ -169,6 +169,26 @@ public record Archive(
                 .toList();
     }
 
+    /**
+     * What families of places say of those of their places on which too few horns were looked at, by place.
+     *
+     * @param families places that a works would have treated alike, as the feet of a stack
+     */
+    public Map<String, Kin> kin(Voice voice, long serial, Collection<List<String>> families) {
+        Map<String, Kin> kin = new LinkedHashMap<>();
+        Map<String, PlaceArchive> byPlace =
+                byPlace(voice, families.stream().flatMap(List::stream).toList());
+        for (List<String> family : families) {
+            List<PlaceArchive> places = byPlace.values().stream()
+                    .filter(place -> family.contains(place.place()))
+                    .toList();
+            if (places.stream().anyMatch(place -> place.sightings().size() < Kinship.ENOUGH)) {
+                kin.putAll(new Kinship(places).at(serial));
+            }
+        }
+        return kin;
+    }
+
     /** How these places went along the serials shown, in their order; a place nobody looked at has an empty course. */
     public List<Course> courses(Voice voice, SerialRange shown, Collection<String> places) {
         return byPlace(voice, places).values().stream()

@@ -4,17 +4,24 @@ import hornwright.bench.archive.Archive;
 import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Course;
 import hornwright.bench.archive.Family;
+import hornwright.bench.archive.Kin;
 import hornwright.bench.archive.NextLook;
 import hornwright.bench.archive.SerialRange;
 import hornwright.bench.archive.Witness;
 import hornwright.bench.archive.YearAnswer;
+import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
+import hornwright.bench.horn.PlaceKind;
 import hornwright.bench.horn.Voice;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 
 /** What left the factory at a serial, place by place and along the serials. Worked out once and remembered until the archive grows. */
@@ -24,6 +31,10 @@ public final class ShowAsBuilt {
     /** A wider archive is shown by thousands, a narrow one by hundreds. */
     private static final long WIDE = 4000;
 
+    /** Kinds of which each place is its own affair. */
+    private static final Set<PlaceKind> SINGLE =
+            EnumSet.of(PlaceKind.FINISH, PlaceKind.ENGRAVING, PlaceKind.STAMP, PlaceKind.SCREW_HEAD);
+
     private record Asked(long archiveSeq, Voice voice, long serial, String keywork) {}
 
     /**
@@ -31,6 +42,7 @@ public final class ShowAsBuilt {
      * @param shown the serials the ruler runs over
      * @param year when such a number was made, by the shop's table
      * @param next where one more look would tell most, one place of each family
+     * @param kin what places of the same kind in the same group of keys tell of one that few horns were looked at
      */
     public record Sheet(
             Keywork keywork,
@@ -40,6 +52,7 @@ public final class ShowAsBuilt {
             List<Family> families,
             SerialRange shown,
             List<NextLook> next,
+            Map<String, Kin> kin,
             int witnesses,
             YearAnswer year) {}
 
@@ -77,8 +90,28 @@ public final class ShowAsBuilt {
                 families,
                 shown,
                 archive.nextLooks(voice, serial, firsts),
+                archive.kin(voice, serial, kindred(keywork)),
                 (int) serials(archive, voice).count(),
                 archive.allYears().at(serial));
+    }
+
+    /** Places that a works would have treated alike: of one kind, in one group of keys; what sticks, by what it sticks. */
+    private static List<List<String>> kindred(Keywork keywork) {
+        record Like(PlaceKind kind, PlaceKind over, Optional<KeyGroup> group) {}
+        return keywork.places().where(place -> !SINGLE.contains(place.kind())).stream()
+                .collect(Collectors.groupingBy(
+                        place -> new Like(
+                                place.kind(),
+                                place.beneath() == null
+                                        ? place.kind()
+                                        : keywork.places().get(place.beneath()).kind(),
+                                keywork.groupOf(place)),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Place::id, Collectors.toList())))
+                .values()
+                .stream()
+                .filter(alike -> alike.size() > 2)
+                .toList();
     }
 
     private static SerialRange shown(Archive archive, Voice voice, long serial) {

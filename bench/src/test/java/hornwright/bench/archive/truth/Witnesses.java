@@ -45,6 +45,15 @@ final class Witnesses {
         return all;
     }
 
+    /** Some horns soundly looked at, at one place of a family. */
+    void lookAt(String place, Factory factory, int number, Random random) {
+        for (int i = 0; i < number; i++) {
+            long serial = random.nextLong(Factory.FIRST, Factory.LAST);
+            String id = "w" + horns.size();
+            add(id, serial, place, factory.make(serial), new Means.Examined(Method.SEEN, true), Hand.FIRST, id);
+        }
+    }
+
     /** A report at second hand, wrong two times in three, and two copies of it that name their source. */
     private void hear(Factory factory, Random random) {
         long serial = random.nextLong(Factory.FIRST, Factory.LAST);
@@ -53,7 +62,7 @@ final class Witnesses {
         String first = "w" + horns.size();
         for (int copy = 0; copy < 3; copy++) {
             String id = "w" + horns.size();
-            add(id, serial, material, new Means.Told(false), Hand.SECOND, first);
+            add(id, serial, PLACE, material, new Means.Told(false), Hand.SECOND, first);
         }
     }
 
@@ -84,15 +93,15 @@ final class Witnesses {
     private void add(long serial, String material, boolean measured) {
         String id = "w" + horns.size();
         Means means = new Means.Examined(measured ? Method.MEASURED : Method.SEEN, true);
-        add(id, serial, material, means, Hand.FIRST, id);
+        add(id, serial, PLACE, material, means, Hand.FIRST, id);
     }
 
-    private void add(String id, long serial, String material, Means means, Hand hand, String origin) {
+    private void add(String id, long serial, String place, String material, Means means, Hand hand, String origin) {
         horns.add(new Witness(id, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of()));
         looks.add(new Observation(
                 "o" + id,
                 id,
-                PLACE,
+                place,
                 material,
                 null,
                 null,

@@ -48,20 +48,32 @@ public record AsBuiltPage(
      * @param fact how many of its places somebody looked at
      * @param gaps those nobody has
      */
-    public record Group(String title, String fact, List<Line> lines, List<Line> gaps) {
+    public record Group(String title, String fact, List<Line> lines, List<Line> gaps, List<Kindred> kindred) {
         public Group {
             lines = List.copyOf(lines);
             gaps = List.copyOf(gaps);
+            kindred = List.copyOf(kindred);
         }
     }
+
+    /** Gaps of which the other places of their kind tell the same. */
+    public record Kindred(String names, String words) {}
 
     /**
      * One place. A gap has a material of "".
      *
      * @param rest adhesive, shape and cut, as far as known
+     * @param kind what other places of its kind tell where few horns were looked at; mostly empty
      */
     public record Line(
-            String name, String address, String material, String colour, String thickness, String rest, State grade) {}
+            String name,
+            String address,
+            String material,
+            String colour,
+            String thickness,
+            String rest,
+            State grade,
+            String kind) {}
 
     /** The statement of originality. */
     public record Origin(String opening, List<String> stamps, List<Said> lines, String left) {

@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import hornwright.bench.archive.AsBuiltAt;
+import hornwright.bench.archive.Kin;
 import hornwright.bench.archive.NextLook;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
@@ -108,11 +109,21 @@ public final class AsBuiltRows {
         Map<Boolean, List<AsBuiltPage.Line>> known = lines.stream()
                 .collect(Collectors.partitioningBy(line -> !line.material().isEmpty()));
         List<AsBuiltPage.Line> looked = known.getOrDefault(true, List.of());
+        List<AsBuiltPage.Line> gaps = known.getOrDefault(false, List.of());
+        Map<String, List<String>> kinds = gaps.stream()
+                .filter(line -> !line.kind().isEmpty())
+                .collect(Collectors.groupingBy(
+                        AsBuiltPage.Line::kind,
+                        LinkedHashMap::new,
+                        Collectors.mapping(AsBuiltPage.Line::name, Collectors.toList())));
         return new AsBuiltPage.Group(
                 title,
                 "%d of %d places looked at".formatted(looked.size(), lines.size()),
                 looked,
-                known.getOrDefault(false, List.of()));
+                gaps,
+                kinds.entrySet().stream()
+                        .map(kind -> new AsBuiltPage.Kindred(String.join(", ", kind.getValue()), kind.getKey()))
+                        .toList());
     }
 
     private AsBuiltPage.Line line(Place place) {
@@ -124,7 +135,13 @@ public final class AsBuiltRows {
                 Objects.requireNonNullElse(built.colour(), ""),
                 RulerWords.thickness(built.thicknessAtLeastMm()),
                 RulerWords.made(built.shape(), built.cut(), built.adhesive()),
-                GradeState.of(built.grade()));
+                GradeState.of(built.grade()),
+                kind(place));
+    }
+
+    private String kind(Place place) {
+        Kin kin = sheet.kin().get(place.id());
+        return kin == null ? "" : kin.looks() == 0 ? kin.ofGap() : kin.inWords();
     }
 
     /** How original the horn on the bench is; null when nobody looked. */

@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.archive.Archive;
 import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Item;
+import hornwright.bench.archive.Kin;
 import hornwright.bench.archive.Observation;
 import hornwright.bench.archive.SearchLog;
 import hornwright.bench.horn.Place;
@@ -71,6 +72,10 @@ public final class EvidenceRows {
                     "Rests on",
                     "horns " + built.era().inWords() + "; " + built.examined().inWords()));
             facts.add(new EvidencePage.Fact("This serial", RulerWords.ground(built)));
+        }
+        Kin kin = sheet.kin().get(place.id());
+        if (kin != null) {
+            facts.add(new EvidencePage.Fact("Its kind", RulerWords.capital(kin.inWords())));
         }
         if (built.habit() != null) {
             facts.add(new EvidencePage.Fact(

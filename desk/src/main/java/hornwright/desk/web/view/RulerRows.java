@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Course;
 import hornwright.bench.archive.Family;
+import hornwright.bench.archive.Kin;
 import hornwright.desk.drawing.RulerScale;
 import hornwright.desk.drawing.RulerSvg;
 import hornwright.desk.drawing.RulerWords;
@@ -12,6 +13,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes the ruler. */
 public final class RulerRows {
@@ -60,12 +63,21 @@ public final class RulerRows {
                 RulerWords.title(family),
                 RulerWords.where(sheet.keywork(), family),
                 chips,
-                RulerWords.besides(course),
+                besides(family),
                 svg.band(course, id, RulerWords.told(family)),
                 GradeState.of(built.grade()),
                 RulerWords.chance(built),
                 Objects.requireNonNullElse(built.material(), ""),
                 RulerWords.ground(built),
                 evidence.apply(family.places().getFirst().id()));
+    }
+
+    /** What else was seen, and of a place that few horns were looked at what its kind tells. */
+    private String besides(Family family) {
+        Kin kin = sheet.kin().get(family.places().getFirst().id());
+        String kind = kin == null ? "" : kin.inWords();
+        return Stream.of(RulerWords.besides(family.course()), kind)
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 }
