@@ -128,7 +128,7 @@ class KinTest {
             for (int i = 0; i < 1 + random.nextInt(2); i++) {
                 look(40_000 + random.nextInt(9_000), "foot.g", random.nextBoolean() ? "cork" : "felt");
             }
-            long serial = 40_000 + random.nextInt(9_000);
+            long serial = 40_000L + random.nextInt(9_000);
             AsBuiltAt before = Objects.requireNonNull(
                     archive().asBuilt(Voice.ALTO, serial, FEET).get("foot.g"));
             fourFeet();
