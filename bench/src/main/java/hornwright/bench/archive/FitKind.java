@@ -12,6 +12,7 @@ public enum FitKind implements Word {
     RESONATOR_SCREW("screw of a two-piece resonator", "thread", EnumSet.of(PlaceKind.RESONATOR)),
     PAD("pad for a family of cups", "diameter", EnumSet.of(PlaceKind.PAD)),
     SPRING("spring", "thickness", EnumSet.of(PlaceKind.SPRING)),
+    ROLLER("roller", "diameter", EnumSet.of(PlaceKind.ROLLER)),
     SCREW("screw", "thread", EnumSet.of(PlaceKind.SCREW_HEAD, PlaceKind.NECK_SCREW, PlaceKind.GUARD_SCREW));
 
     private final String word;

@@ -13,6 +13,9 @@ import hornwright.bench.plan.bounce.BounceQuestion;
 import hornwright.bench.plan.feel.FeelAnswer;
 import hornwright.bench.plan.feel.FeelChapter;
 import hornwright.bench.plan.feel.FeelQuestion;
+import hornwright.bench.plan.instead.InsteadAnswer;
+import hornwright.bench.plan.instead.InsteadChapter;
+import hornwright.bench.plan.instead.InsteadQuestion;
 import hornwright.bench.plan.regulation.LinksAnswer;
 import hornwright.bench.plan.regulation.RegulationChapter;
 import hornwright.bench.plan.regulation.SettledContact;
@@ -36,6 +39,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -44,6 +49,8 @@ import java.util.stream.Stream;
  */
 public final class LaterChapters {
     private record Known(Object question, Object answer) {}
+
+    private static final Pattern INSTEAD = Pattern.compile("instead[/ ]([a-z0-9.-]+)");
 
     private final ProposePlan plans;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
@@ -147,11 +154,26 @@ public final class LaterChapters {
                 ask -> BounceChapter.sideBySide(ask, ask.keywork().keys().get(key)));
     }
 
+    /** What could lie at a place instead of what the maker put there; empty where nothing is cut to size. */
+    public Optional<InsteadAnswer> instead(Job job, String place) {
+        return remembered(
+                "instead " + job.id() + " " + place, new InsteadQuestion(plans.inputs(job), place), InsteadChapter::of);
+    }
+
+    /** The place an id of such an answer speaks of: "instead/foot.d/…", "bounce/d/instead foot.d of …". */
+    private Becauses insteadIn(Job job, String id) {
+        Matcher place = INSTEAD.matcher(id);
+        return place.find() && plans.inputs(job).keywork().places().contains(place.group(1))
+                ? instead(job, place.group(1)).map(InsteadAnswer::becauses).orElse(Becauses.none())
+                : Becauses.none();
+    }
+
     /** The because of that id with all it rests on, wherever it was reckoned; {@link Becauses#none} when it is nowhere. */
     public Becauses becauses(Job job, String id) {
         return Stream.<Supplier<Becauses>>of(
                         () -> plans.of(job).becauses(),
                         () -> rule(job, id),
+                        () -> insteadIn(job, id),
                         () -> allSeats(job).map(SeatTotal::becauses).orElse(Becauses.none()),
                         () -> links(job).becauses(),
                         () -> id.startsWith("packed/") ? settled(job).becauses() : Becauses.none(),

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 enum ArchiveSlip {
     EVIDENCE("/archive", "Evidence"),
     AS_BUILT("/archive/as-built", "As built"),
+    FITS("/archive/fits", "What fits"),
     IMPORT("/archive/import", "From a table"),
     SHARE("/archive/share", "Sharing"),
     HISTORY("/archive/history", "History");

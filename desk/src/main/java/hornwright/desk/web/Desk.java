@@ -22,6 +22,7 @@ import hornwright.desk.use.Shop;
 import hornwright.desk.use.ShowAsBuilt;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.Frame;
+import hornwright.desk.web.view.MissingPart;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.SoundScripts;
 import io.javalin.http.Context;
@@ -77,6 +78,11 @@ final class Desk {
     /** Begins on the plans of the horns most likely to be opened next. */
     void reckonAhead() {
         Ahead.reckon(shop, plans, LIKELY_NEXT);
+    }
+
+    /** Places found bare, with what is known to fit there. */
+    List<MissingPart> missing(OnBench bench) {
+        return MissingPart.of(bench, shop.archive().state().of(bench.keywork().maker()));
     }
 
     ShowAsBuilt asBuilt() {

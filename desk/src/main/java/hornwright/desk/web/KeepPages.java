@@ -47,6 +47,7 @@ final class KeepPages {
                         Next.of(bench),
                         bench.id(),
                         rows.lead(),
+                        desk.missing(bench),
                         rows.sets(),
                         rows.parts(),
                         KeepRows.treatments(),

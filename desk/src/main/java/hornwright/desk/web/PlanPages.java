@@ -31,7 +31,10 @@ final class PlanPages {
 
     private void plan(Context context) {
         OnBench bench = desk.bench(context);
-        desk.answer(context, "plan", new PlanRows(bench).page(desk.frame(context, bench, "Plan", "plan")));
+        desk.answer(
+                context,
+                "plan",
+                new PlanRows(bench).page(desk.frame(context, bench, "Plan", "plan"), desk.missing(bench)));
     }
 
     /** A page of its own; asked for by a page that is already there, only the sum, to be opened beside the number. */

@@ -40,6 +40,8 @@ public final class Site {
                 new KeptPages(desk)::routes,
                 new ImportPages(desk)::routes,
                 new SharePages(desk)::routes,
+                new FitPages(desk)::routes,
+                new InsteadPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,
                 new PointPages(desk)::routes,

@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.bench.job.Archives;
 import hornwright.bench.stock.StockItem;
 import hornwright.bench.stock.StockKind;
 import hornwright.desk.units.LengthUnit;
@@ -10,6 +11,7 @@ import hornwright.desk.use.Saved;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PlacePanel;
+import hornwright.desk.web.view.StockFits;
 import hornwright.desk.web.view.StockPage;
 import hornwright.desk.web.view.Written;
 import io.javalin.config.RoutesConfig;
@@ -45,7 +47,8 @@ final class StockPages {
                 new StockPage(
                         desk.frame(context, "Stock"),
                         Stream.of(StockKind.values())
-                                .map(kind -> kind(kind, items))
+                                .map(kind ->
+                                        kind(kind, items, desk.shop().archive().state()))
                                 .filter(kind -> !kind.materials().isEmpty())
                                 .toList(),
                         Stream.of(StockKind.values())
@@ -58,13 +61,13 @@ final class StockPages {
                         Desk.fresh()));
     }
 
-    private static StockPage.Kind kind(StockKind kind, List<StockItem> items) {
+    private static StockPage.Kind kind(StockKind kind, List<StockItem> items, Archives archives) {
         Map<String, List<StockPage.Line>> materials = new LinkedHashMap<>();
         for (StockItem item : items) {
             if (item.kind() == kind) {
                 materials
                         .computeIfAbsent(item.material(), none -> new ArrayList<>())
-                        .add(line(item));
+                        .add(line(item, archives));
             }
         }
         return new StockPage.Kind(
@@ -74,9 +77,14 @@ final class StockPages {
                         .toList());
     }
 
-    private static StockPage.Line line(StockItem item) {
+    private static StockPage.Line line(StockItem item, Archives archives) {
         return new StockPage.Line(
-                item.id(), size(item.diameterMm()), size(item.thicknessMm()), "" + item.count(), Desk.fresh());
+                item.id(),
+                size(item.diameterMm()),
+                size(item.thicknessMm()),
+                "" + item.count(),
+                StockFits.of(item, archives),
+                Desk.fresh());
     }
 
     private static String size(@Nullable Double millimetres) {

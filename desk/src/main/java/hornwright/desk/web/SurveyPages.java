@@ -41,6 +41,7 @@ final class SurveyPages {
                         bench.id(),
                         bench.history().seq(),
                         new SurveyRows(bench).groups(faulty, fault),
+                        desk.missing(bench),
                         said,
                         Desk.fresh()));
     }

@@ -59,6 +59,15 @@ public final class BounceChapter {
         return new Answer(chapter.beside(key), chapter.reasons.table());
     }
 
+    /** One key on what this plan lays under it; without a number if no spring opens it. */
+    public static Answer tried(BounceQuestion ask, Key key, String what, boolean period) {
+        BounceChapter chapter = new BounceChapter(ask);
+        List<Bounced> keys = chapter.planned(key).stream()
+                .flatMap(one -> chapter.letting.of(one, what, period).stream())
+                .toList();
+        return new Answer(keys, chapter.reasons.table());
+    }
+
     private Optional<OpeningKey> planned(Key key) {
         return OpeningKey.of(ask.keywork(), key, materials).map(built -> built.on(ask.sheets(key)));
     }

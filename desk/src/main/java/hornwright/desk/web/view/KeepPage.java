@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * What stays and what goes, least intrusive first. Question: what do you decide here, and why?
  *
+ * @param missing places found bare
  * @param sets pads that close together and would not match
  */
 public record KeepPage(
@@ -12,6 +13,7 @@ public record KeepPage(
         Next next,
         String horn,
         String lead,
+        List<MissingPart> missing,
         List<Set> sets,
         List<Part> parts,
         List<PlacePanel.Option> treatments,
@@ -20,6 +22,7 @@ public record KeepPage(
         long seq,
         String key) {
     public KeepPage {
+        missing = List.copyOf(missing);
         sets = List.copyOf(sets);
         parts = List.copyOf(parts);
         treatments = List.copyOf(treatments);

@@ -85,7 +85,7 @@ public final class LeverRows {
                                 one.title(), one.says(), one.graph().screen(), one.figures()))
                         .toList(),
                 seat.map(one -> ClosingRows.remedies(bench, one)).orElse(List.of()),
-                bounce.keys().stream().map(this::tried).toList(),
+                new TryRows(bench.id(), bounce).all(),
                 bounce.keys().isEmpty() ? "" : bench.address("lever/" + key.id() + "/counted"),
                 houseSeq,
                 UUID.randomUUID().toString(),
@@ -274,21 +274,6 @@ public final class LeverRows {
         trace.points().forEach(point -> points.add(new At(1e3 * point.time(), 1e3 * point.opened())));
         points.add(new At(1e6, 1e3 * trace.points().getLast().opened()));
         return points;
-    }
-
-    private LeverPage.Try tried(Bounced one) {
-        double longest = bounce.keys().stream()
-                .mapToDouble(each -> each.settled().value())
-                .max()
-                .orElse(100);
-        return new LeverPage.Try(
-                OnBench.capital(one.what()),
-                one.period(),
-                SettlingPath.of(one.trace(), 1.15 * longest / 1e3),
-                FeelRows.state(one),
-                figure("opens in", one.opening()),
-                figure("comes back by", one.rebound()),
-                figure("quiet after", one.settled()));
     }
 
     private Figure figure(String label, PlannedNumber number) {

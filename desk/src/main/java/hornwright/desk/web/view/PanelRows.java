@@ -1,6 +1,8 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.archive.FitKind;
 import hornwright.bench.care.Hazard;
+import hornwright.bench.horn.Layer;
 import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Advice;
@@ -59,6 +61,7 @@ public final class PanelRows {
                 photos.form("", place, bench.placeAddress(place.id()) + "#place-photos", fresh),
                 form(place, found, typedThickness, fault),
                 lever(place),
+                instead(place),
                 bench.history().seq(),
                 fresh);
     }
@@ -75,6 +78,20 @@ public final class PanelRows {
                 Stream.of(PadClass.values())
                         .map(one -> new PlacePanel.Option(one.name(), one.word(), one == pad.is()))
                         .toList()));
+    }
+
+    private String instead(Place place) {
+        boolean cut = bench.keywork().keys().stream()
+                        .anyMatch(key -> carries(key.stop().layers(), place))
+                || bench.keywork().links().stream().anyMatch(link -> carries(link.layers(), place));
+        boolean told = cut
+                || FitKind.at(place.kind()).isPresent()
+                || InsteadRows.keyOfCentre(bench, place).isPresent();
+        return told ? bench.address("instead/" + place.id()) : "";
+    }
+
+    private static boolean carries(List<Layer> layers, Place place) {
+        return layers.stream().anyMatch(layer -> layer.place().equals(place.id()));
     }
 
     private String lever(Place place) {

@@ -8,6 +8,7 @@ import java.util.List;
  * @param found what is there now, in words; empty when nobody has looked
  * @param asBuilt what left the factory, in words, and how well that is known
  * @param lever the address of its key from the side; empty for what belongs to no key
+ * @param instead where it is told what fits there and what else could lie there; empty where neither is known
  * @param seq how far the job had come when this was made
  * @param kept where the removed original lies; empty when none is kept
  * @param photos the photographs that show it or point at it
@@ -37,6 +38,7 @@ public record PlacePanel(
         PhotoForm put,
         FindingForm form,
         String lever,
+        String instead,
         long seq,
         String fresh) {
     public PlacePanel {

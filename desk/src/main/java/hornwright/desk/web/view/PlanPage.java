@@ -8,6 +8,7 @@ public record PlanPage(
         Next next,
         String horn,
         List<Caution> cautions,
+        List<MissingPart> bare,
         List<PadRow> pads,
         List<CutRow> cuts,
         List<DayOne> dayOne,

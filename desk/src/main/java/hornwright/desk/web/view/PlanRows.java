@@ -28,7 +28,7 @@ public final class PlanRows {
         this.bench = bench;
     }
 
-    public PlanPage page(Frame frame) {
+    public PlanPage page(Frame frame, List<MissingPart> bare) {
         Money money = bench.plan().money();
         OrderStages stages = OrderStages.of(bench.plan().orders());
         return new PlanPage(
@@ -36,6 +36,7 @@ public final class PlanRows {
                 Next.of(bench),
                 bench.id(),
                 cautions(),
+                bare,
                 bench.keywork().cups().stream().map(this::pad).toList(),
                 bench.plan().cuts().stream().map(this::cut).toList(),
                 stages.diameters().stream().map(this::dayOne).toList(),

@@ -29,8 +29,11 @@ public record StockPage(
         }
     }
 
-    /** @param key the key of a count saved for this line */
-    public record Line(String id, String size, String thickness, String count, String key) {}
+    /**
+     * @param fits where such a one is said to go, and how good that is; empty when nobody said
+     * @param key the key of a count saved for this line
+     */
+    public record Line(String id, String size, String thickness, String count, String fits, String key) {}
 
     /** What stands in the form for a new line, with what is wrong with it. */
     public record Entry(

@@ -6,7 +6,15 @@ import java.util.List;
  * What is on this horn, painted group by group. Question: what do you see? What the factory fitted is kept off this page,
  * so that nobody finds what he expects.
  */
-public record SurveyPage(Frame frame, Next next, String horn, long seq, List<Group> groups, String said, String fresh) {
+public record SurveyPage(
+        Frame frame,
+        Next next,
+        String horn,
+        long seq,
+        List<Group> groups,
+        List<MissingPart> missing,
+        String said,
+        String fresh) {
     public SurveyPage {
         groups = List.copyOf(groups);
     }
