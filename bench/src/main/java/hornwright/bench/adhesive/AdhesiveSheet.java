@@ -17,8 +17,12 @@ import hornwright.bench.sheet.Verdict;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Treatment.Reversible;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Adhesive by adhesive, finish by finish, part by part. */
@@ -47,18 +51,20 @@ public final class AdhesiveSheet {
         List<Batch> batches = new ArrayList<>();
         for (KeyGroup group : KeyGroup.values()) {
             for (boolean underPads : new boolean[] {true, false}) {
-                List<Place> places = keywork.places()
-                        .where(place -> place.kind() == PlaceKind.ADHESIVE
-                                && isUnderPad(place) == underPads
-                                && keywork.groupOf(place)
-                                        .filter(of -> of == group)
-                                        .isPresent());
+                List<Place> places = placesOf(keywork, group, underPads);
                 if (!places.isEmpty()) {
                     batches.add(new Batch(group, underPads, places.getFirst().id(), places.size()));
                 }
             }
         }
         return batches;
+    }
+
+    private static List<Place> placesOf(Keywork keywork, KeyGroup group, boolean underPads) {
+        return keywork.places()
+                .where(place -> place.kind() == PlaceKind.ADHESIVE
+                        && isUnderPad(place) == underPads
+                        && keywork.groupOf(place).filter(of -> of == group).isPresent());
     }
 
     private static boolean isUnderPad(Place place) {
@@ -80,6 +86,11 @@ public final class AdhesiveSheet {
         return new SheetAnswer(summary, lines, List.of(), new Reasons().table());
     }
 
+    /** The finish of the keys as it was said; empty when nobody did. */
+    public static Optional<Finish> finishOf(SheetAsked ask) {
+        return new AdhesiveSheet(ask).finish();
+    }
+
     private SheetLine finishLine() {
         return finish().isPresent()
                 ? SheetLine.of(FINISH, Verdict.GOOD, "")
@@ -88,21 +99,59 @@ public final class AdhesiveSheet {
     }
 
     private SheetLine line(Batch batch) {
-        Optional<Adhesive> found = Stream.of(Adhesive.values())
-                .filter(one -> one.word().equals(ask.word(ReadingKind.ADHESIVE_FOUND, batch.place(), "")))
-                .findFirst();
+        Map<Adhesive, Long> found = found(batch);
         if (found.isEmpty()) {
             return SheetLine.untried(batch.place());
         }
         boolean warm = mayBeWarmed(batch);
-        AdhesiveRemoval way = AdhesiveRemoval.of(found.get(), finish().orElse(Finish.SPIRIT_LACQUER), warm);
-        String says = warm ? "" : "not to be warmed: pearls, celluloid or soft solder are close by";
-        return new SheetLine(
-                batch.place(),
-                Verdict.ACT,
-                says,
-                List.of(),
-                List.of(new Remedy(way.way(), "", 1, 3, Reversible.YES, way.hazards())));
+        List<String> says = new ArrayList<>();
+        if (said(batch).isEmpty()) {
+            says.add("found by the survey: " + inWords(found));
+        }
+        if (!warm) {
+            says.add("not to be warmed: pearls, celluloid or soft solder are close by");
+        }
+        List<Remedy> ways = found.keySet().stream()
+                .map(adhesive -> way(adhesive, warm, found.size() > 1))
+                .toList();
+        return new SheetLine(batch.place(), Verdict.ACT, String.join("; ", says), List.of(), ways);
+    }
+
+    private Remedy way(Adhesive adhesive, boolean warm, boolean named) {
+        AdhesiveRemoval way = AdhesiveRemoval.of(adhesive, finish().orElse(Finish.SPIRIT_LACQUER), warm);
+        String words = named ? "%s: %s".formatted(capital(adhesive.word()), way.way()) : way.way();
+        return new Remedy(words, "", 1, 3, Reversible.YES, way.hazards());
+    }
+
+    /** What was said on this sheet, else what the survey found, with at how many places of the batch. */
+    private Map<Adhesive, Long> found(Batch batch) {
+        Optional<Adhesive> said = said(batch);
+        if (said.isPresent()) {
+            return Map.of(said.get(), (long) batch.places());
+        }
+        Map<Adhesive, Long> found = new EnumMap<>(Adhesive.class);
+        placesOf(ask.keywork(), batch.group(), batch.underPads()).stream()
+                .flatMap(place -> Stream.ofNullable(ask.found().get(place.id())))
+                .map(AdhesiveRemoval::named)
+                .forEach(adhesive -> found.merge(adhesive, 1L, Long::sum));
+        return found;
+    }
+
+    private Optional<Adhesive> said(Batch batch) {
+        String word = ask.word(ReadingKind.ADHESIVE_FOUND, batch.place(), "");
+        return Stream.of(Adhesive.values())
+                .filter(one -> one.word().equals(word))
+                .findFirst();
+    }
+
+    private static String inWords(Map<Adhesive, Long> found) {
+        return found.entrySet().stream()
+                .map(one -> "%s at %d".formatted(one.getKey().word(), one.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private Optional<Finish> finish() {

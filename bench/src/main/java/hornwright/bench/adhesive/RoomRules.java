@@ -10,6 +10,7 @@ public final class RoomRules {
         return List.of(
                 "Flame and solvent are never open in one room. An alcohol flame can hardly be seen; an extinguisher hangs within"
                         + " reach.",
+                "A warm cup burns fingers and scorches old lacquer: long palm keys to learn on, short passes, springs out first.",
                 "Ketones, thinners, naphtha and alcohol burn and dry the skin: small open amounts, ventilation, gloves, eyes"
                         + " covered, lids on.",
                 "Strippers with methylene chloride go through common gloves and are banned in many places: not here.",
@@ -19,6 +20,8 @@ public final class RoomRules {
                 "Nickel silver and nickel plate can set off an allergy: gloves, and the owner is told.",
                 "Chemical cleaning is rinsed and neutralised; not on soldered or doubtfully plated parts, not on a horn kept for"
                         + " display.",
+                "Needle springs stab and cut ends fly: eyes covered, the end caught.",
+                "What touched a mouth is disinfected before it is tried for air; nobody sucks hard on a sharp neck end.",
                 "Glue pots, lamps and irons are unplugged before anybody leaves.");
     }
 }

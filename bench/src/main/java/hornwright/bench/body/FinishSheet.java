@@ -32,9 +32,9 @@ public final class FinishSheet {
             seen += says.isPresent() ? 1 : 0;
             later += says.orElse(false) ? 1 : 0;
             lines.add(says.map(is -> is
-                            ? SheetLine.of(sign.name(), Verdict.MAY_STAY, "speaks for a later finish")
-                            : SheetLine.of(sign.name(), Verdict.GOOD, ""))
-                    .orElseGet(() -> SheetLine.untried(sign.name())));
+                            ? SheetLine.of(Pictured.id(sign), Verdict.MAY_STAY, "speaks for a later finish")
+                            : SheetLine.of(Pictured.id(sign), Verdict.GOOD, ""))
+                    .orElseGet(() -> SheetLine.untried(Pictured.id(sign))));
         }
         Map<String, String> stamps = stamps(ask);
         STAMPED.stream().map(part -> stamp(part, stamps)).forEach(lines::add);
@@ -56,16 +56,16 @@ public final class FinishSheet {
     private static SheetLine stamp(String part, Map<String, String> stamps) {
         String mine = stamps.get(part);
         if (mine == null) {
-            return SheetLine.untried(part);
+            return SheetLine.untried(Pictured.stamp(part));
         }
         String body = stamps.get("body");
         boolean other = body != null && !body.equals(mine);
         return other
                 ? SheetLine.of(
-                        part,
+                        Pictured.stamp(part),
                         Verdict.ACT,
                         "cannot be original to this body, which is stamped " + body + ", unless explained")
-                : SheetLine.of(part, Verdict.GOOD, "");
+                : SheetLine.of(Pictured.stamp(part), Verdict.GOOD, "");
     }
 
     private static String summary(int seen, int later, Map<String, String> stamps) {

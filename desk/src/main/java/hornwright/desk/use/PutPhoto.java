@@ -1,6 +1,8 @@
 package hornwright.desk.use;
 
+import hornwright.bench.body.Pictured;
 import hornwright.bench.horn.Keywork;
+import hornwright.bench.job.Job;
 import hornwright.bench.job.JobEdit;
 import hornwright.bench.job.OriginalKept;
 import hornwright.bench.job.PhotoMarked;
@@ -38,7 +40,7 @@ public record PutPhoto(Shop shop) {
      */
     public Saved put(String jobId, Form form, List<byte[]> uploads, Shows shows, boolean originals) {
         Faults faults = new Faults();
-        check(Keyworks.of(shop.jobNow(jobId)), shows, faults);
+        check(shop.jobNow(jobId), shows, faults);
         if (uploads.isEmpty()) {
             faults.add("/photos", "no photograph was chosen", "a JPEG or PNG file");
         }
@@ -73,7 +75,7 @@ public record PutPhoto(Shop shop) {
     /** Points at a place; a place that is pointed at already is pointed at anew. */
     public Saved mark(String jobId, Form form, String photoId, Photo.Mark mark) {
         Faults faults = new Faults();
-        check(Keyworks.of(shop.jobNow(jobId)), new Shows(Moment.BEFORE, null, mark.place()), faults);
+        check(shop.jobNow(jobId), new Shows(Moment.BEFORE, null, mark.place()), faults);
         if (!(mark.x() >= 0 && mark.x() <= 1 && mark.y() >= 0 && mark.y() <= 1)) {
             faults.add("/mark", "the mark lies beside the picture", "0.5,0.25");
         }
@@ -117,13 +119,15 @@ public record PutPhoto(Shop shop) {
         return pictures;
     }
 
-    private static void check(Keywork keywork, Shows shows, Faults faults) {
+    private static void check(Job job, Shows shows, Faults faults) {
         String shot = shows.shot();
         if (shot != null && Stream.of(Shot.values()).noneMatch(one -> one.id().equals(shot))) {
             faults.add("/shot", "there is no photograph \"" + shot + "\" on the list", "\"serial\"");
         }
         String place = shows.place();
-        if (place != null && !keywork.places().contains(place)) {
+        Keywork keywork = Keyworks.of(job);
+        if (place != null
+                && Pictured.name(keywork, job.readings().current(), place).isEmpty()) {
             faults.add(
                     "/place",
                     "this horn has no place \"" + place + "\"",

@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.bench.sheet.SheetAsked;
+import hornwright.desk.paper.AdhesiveStrip;
 import hornwright.desk.paper.BenchPaper;
 import hornwright.desk.web.view.OnBench;
 import io.javalin.config.RoutesConfig;
@@ -8,6 +10,8 @@ import java.util.stream.Stream;
 
 /** The papers of a horn, made from its plan as it stands when they are asked for. */
 final class PaperPages {
+    private static final String ADHESIVES = "adhesives.pdf";
+
     private final Desk desk;
 
     PaperPages(Desk desk) {
@@ -15,6 +19,7 @@ final class PaperPages {
     }
 
     void routes(RoutesConfig routes) {
+        routes.get("/horn/{id}/paper/" + ADHESIVES, this::adhesives);
         routes.get("/horn/{id}/paper/{sheet}", this::print);
     }
 
@@ -29,8 +34,22 @@ final class PaperPages {
                 desk.later().planWithLinks(bench.job()),
                 SheetHeads.of(desk, bench),
                 SheetHeads.size(context));
+        send(context, paper.fileName(), pdf);
+    }
+
+    /** Follows from readings and the survey, so that it needs no plan. */
+    private void adhesives(Context context) {
+        OnBench bench = desk.bench(context);
+        SheetAsked asked = SheetAsked.of(desk.plans().inputs(bench.job()));
+        send(
+                context,
+                ADHESIVES,
+                AdhesiveStrip.of(asked, SheetHeads.of(desk, bench)).pdf(SheetHeads.size(context)));
+    }
+
+    private static void send(Context context, String fileName, byte[] pdf) {
         context.contentType("application/pdf");
-        context.header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"");
+        context.header("Content-Disposition", "inline; filename=\"" + fileName + "\"");
         context.result(pdf);
     }
 }

@@ -1,5 +1,6 @@
 package hornwright.desk.web;
 
+import hornwright.bench.body.Pictured;
 import hornwright.bench.survey.Moment;
 import hornwright.bench.survey.Photo;
 import hornwright.desk.journal.Blob;
@@ -43,6 +44,8 @@ final class PhotoPages {
     private void show(Context context) {
         OnBench bench = desk.bench(context);
         PhotoRows rows = new PhotoRows(bench);
+        String subject = subject(context, bench);
+        String back = subject.isEmpty() ? "" : bench.picturedAddress(subject);
         desk.answer(
                 context,
                 "photos",
@@ -55,7 +58,9 @@ final class PhotoPages {
                         rows.compared(asked(context, "look")),
                         rows.groups(),
                         rows.places(),
-                        rows.form(asked(context, "shot"), null, "", Desk.fresh())));
+                        rows.form(asked(context, "shot"), subject, back, Desk.fresh()),
+                        subject.isEmpty() ? "" : bench.pictured(subject),
+                        back));
     }
 
     private void put(Context context) {
@@ -178,6 +183,15 @@ final class PhotoPages {
                                 .edits()
                                 .get(Integer.parseInt(seq) - 1)
                                 .at())
+                : "";
+    }
+
+    /** What a photograph is asked for; what stands for nothing on this horn is passed over. */
+    private static String subject(Context context, OnBench bench) {
+        String asked = asked(context, "of");
+        return Pictured.name(bench.keywork(), bench.job().readings().current(), asked)
+                        .isPresent()
+                ? asked
                 : "";
     }
 

@@ -5,6 +5,7 @@ import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Decision;
+import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
@@ -19,6 +20,7 @@ final class Asking {
 
     private final Keywork keywork;
     private final List<Reading> readings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
     private AgreedUse use = AgreedUse.WORKING;
 
     private Asking(Keywork keywork) {
@@ -57,13 +59,21 @@ final class Asking {
         return this;
     }
 
+    Asking found(Finding finding) {
+        findings.add(finding);
+        return this;
+    }
+
     Asking forUse(AgreedUse other) {
         use = other;
         return this;
     }
 
     PlanInputs inputs() {
-        return PlanInputs.of(keywork).withReadings(readings).withDecisions(List.of(new Decision.Use(use, "agreed")));
+        return PlanInputs.of(keywork)
+                .withReadings(readings)
+                .withFindings(findings)
+                .withDecisions(List.of(new Decision.Use(use, "agreed")));
     }
 
     SheetAsked asked() {

@@ -76,8 +76,8 @@ class BodySheetTest {
                 .word(ReadingKind.STAMP, "body", "", "207")
                 .word(ReadingKind.STAMP, "neck", "", "311")
                 .asked());
-        assertThat(answer.line("neck").orElseThrow().says()).contains("cannot be original to this body");
-        assertThat(answer.line("body").orElseThrow().verdict()).isEqualTo(Verdict.GOOD);
+        assertThat(answer.line("stamp.neck").orElseThrow().says()).contains("cannot be original to this body");
+        assertThat(answer.line("stamp.body").orElseThrow().verdict()).isEqualTo(Verdict.GOOD);
     }
 
     @Test

@@ -100,6 +100,33 @@ final class PhotosTest {
     }
 
     @Test
+    void a_pin_and_a_sign_of_the_finish_have_their_photographs_beside_them_and_lead_to_each_other() throws Exception {
+        String pin = "sort=dent&size=14+mm&near=bow&access=from+inside&choice=mend";
+        assertThat(wire.post(horn + "/pins", pin + "&seq=" + seq()).status()).isEqualTo(303);
+        String id = shop.jobNow(horn.replace("/horn/", "")).readings().current().stream()
+                .map(reading -> reading.of())
+                .filter(of -> of.startsWith("pin."))
+                .findFirst()
+                .orElseThrow();
+        String body = wire.get(horn + "/body").body();
+        assertThat(body).contains(horn + "/photos?of=" + id + "#put", "Photograph it");
+        assertThat(wire.get(horn + "/photos?of=" + id).body())
+                .contains("Photographs of: Dent on the bow", "name=\"place\" value=\"" + id + "\"", horn + "/body#");
+        send(photograph(), "moment", "BEFORE", "place", id);
+        send(photograph(), "moment", "BEFORE", "place", "finish.engraving");
+        send(photograph(), "moment", "BEFORE", "place", "stamp.neck");
+        assertThat(wire.get(horn + "/body").body())
+                .contains(
+                        photos().getFirst().small(),
+                        horn + "/photos/" + photos().getFirst().id());
+        String finish = wire.get(horn + "/finish").body();
+        assertThat(finish).contains(photos().get(1).small(), photos().get(2).small());
+        assertThat(send(photograph(), "moment", "BEFORE", "place", "pin.nowhere")
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
     void one_subject_before_and_after_lies_side_by_side() throws Exception {
         send(photograph(), "moment", "BEFORE", "place", "pad.d");
         assertThat(wire.get(horn + "/photos").body()).contains("Not photographed since");

@@ -42,7 +42,7 @@ public final class Findings {
     }
 
     @Nullable
-    Found found(Place place) {
+    public Found found(Place place) {
         return at(place.id())
                 .map(Findings::itself)
                 .or(() -> over(place).map(Findings::stroke))

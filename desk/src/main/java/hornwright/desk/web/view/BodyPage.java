@@ -38,7 +38,8 @@ public record BodyPage(
             String words,
             String where,
             List<PlacePanel.Option> choices,
-            SheetPage.Answer answer) {
+            SheetPage.Answer answer,
+            PhotosOf photos) {
         public Pin {
             choices = List.copyOf(choices);
         }

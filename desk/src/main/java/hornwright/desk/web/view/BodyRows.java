@@ -95,7 +95,7 @@ public final class BodyRows {
                         clock);
         return new BodyPage.Pin(
                 number,
-                reading.of(),
+                ElementId.row(reading.of()),
                 reading.id(),
                 "%s, %s mm, %s"
                         .formatted(
@@ -104,7 +104,8 @@ public final class BodyRows {
                                 pin.access().word()),
                 where,
                 options(PinChoice.values(), pin.choice()),
-                SheetRows.answer(bench, reading.of(), answer.line(reading.of()).orElseThrow()));
+                SheetRows.answer(bench, reading.of(), answer.line(reading.of()).orElseThrow()),
+                PhotosOf.of(bench, reading.of()));
     }
 
     private static String side(double angle) {

@@ -1,5 +1,6 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.body.Pictured;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Owner;
@@ -45,6 +46,21 @@ public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, 
 
     public String placeAddress(String place) {
         return address("") + "?place=" + place;
+    }
+
+    /** Where what a photograph was taken of is to be seen: its place, its pin, or the sheet it is written on. */
+    public String picturedAddress(String subject) {
+        if (keywork.places().contains(subject)) {
+            return placeAddress(subject);
+        }
+        return Pictured.isOfTheFinish(subject)
+                ? address("finish") + "#" + ElementId.row(subject)
+                : address("body") + "#" + ElementId.row(subject);
+    }
+
+    /** How what a photograph was taken of is called. */
+    public String pictured(String subject) {
+        return capital(Pictured.name(keywork, job.readings().current(), subject).orElse(subject));
     }
 
     /** The pad of a cup, or nothing when the keywork lists none. */

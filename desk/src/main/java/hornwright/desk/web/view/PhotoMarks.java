@@ -2,7 +2,9 @@ package hornwright.desk.web.view;
 
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
+import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Photo;
+import hornwright.bench.survey.Reading;
 import hornwright.desk.web.view.PhotoForm.Section;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,13 +33,8 @@ public final class PhotoMarks {
             marks.add(new PhotoPage.Pointed(
                     marks.size() + 1,
                     mark.place(),
-                    bench.keywork()
-                            .places()
-                            .find(mark.place())
-                            .map(Place::display)
-                            .map(OnBench::capital)
-                            .orElse(mark.place()),
-                    bench.placeAddress(mark.place()),
+                    bench.pictured(mark.place()),
+                    bench.picturedAddress(mark.place()),
                     Math.round(mark.x() * photo.width()),
                     Math.round(mark.y() * photo.height()),
                     Math.round(ring)));
@@ -58,17 +55,24 @@ public final class PhotoMarks {
         return cells;
     }
 
-    /** All places by group of keys, the one the photograph was taken of chosen. */
+    /** Pins first, then all places by group of keys; what the photograph was taken of is chosen. */
     public List<Section> choices() {
         Map<String, List<PlacePanel.Option>> byGroup = new LinkedHashMap<>();
+        for (Reading reading : bench.job().readings().current()) {
+            if (reading.observed() instanceof Observed.Pin) {
+                byGroup.computeIfAbsent("Body", none -> new ArrayList<>()).add(option(reading.of()));
+            }
+        }
         for (Place place : bench.keywork().places()) {
             String title = bench.keywork().groupOf(place).map(KeyGroup::title).orElse("Tube and neck");
-            byGroup.computeIfAbsent(title, none -> new ArrayList<>())
-                    .add(new PlacePanel.Option(
-                            place.id(), OnBench.capital(place.display()), Objects.equals(place.id(), photo.place())));
+            byGroup.computeIfAbsent(title, none -> new ArrayList<>()).add(option(place.id()));
         }
         return byGroup.entrySet().stream()
                 .map(entry -> new Section(entry.getKey(), entry.getValue()))
                 .toList();
+    }
+
+    private PlacePanel.Option option(String subject) {
+        return new PlacePanel.Option(subject, bench.pictured(subject), Objects.equals(subject, photo.place()));
     }
 }

@@ -1,6 +1,5 @@
 package hornwright.desk.web.view;
 
-import hornwright.bench.horn.Place;
 import hornwright.bench.survey.Moment;
 import hornwright.bench.survey.Photo;
 import hornwright.bench.survey.Shot;
@@ -81,11 +80,9 @@ public final class PhotoRows {
                 .toList();
     }
 
-    /** The photographs that show a place or point at it. */
-    public List<PhotoPrint> of(Place place) {
-        return bench.job().keeping().photosOf(place.id()).stream()
-                .map(this::print)
-                .toList();
+    /** The photographs that show a place, a pin or a sign of the finish, or point at it. */
+    public List<PhotoPrint> of(String subject) {
+        return bench.job().keeping().photosOf(subject).stream().map(this::print).toList();
     }
 
     private static String told(List<Photo> of) {
@@ -145,17 +142,21 @@ public final class PhotoRows {
                 .filter(shot -> shot.id().equals(photo.shot()))
                 .findFirst()
                 .map(Shot::words)
-                .or(() -> Optional.ofNullable(photo.place()).map(this::nameOf))
+                .or(() -> Optional.ofNullable(photo.place()).map(bench::pictured))
                 .map(OnBench::capital)
                 .orElse("The horn");
     }
 
-    private String nameOf(String place) {
-        return bench.keywork().places().find(place).map(Place::display).orElse(place);
+    /** Where a photograph of this is put in, and the browser sent back from. */
+    public String putAddress(String subject) {
+        return page("?of=" + subject + "#put");
     }
 
-    /** @param shot the one that is asked for; "" for none */
-    public PhotoForm form(String shot, @Nullable Place place, String back, String fresh) {
+    /**
+     * @param shot the one that is asked for; "" for none
+     * @param subject what it is taken of, by its id; "" for something of the list
+     */
+    public PhotoForm form(String shot, String subject, String back, String fresh) {
         Moment likely = bench.job().stage() == Stage.ARRIVAL
                 ? Moment.BEFORE
                 : bench.job().stage().compareTo(Stage.REGULATED) >= 0 ? Moment.AFTER : Moment.DURING;
@@ -164,7 +165,7 @@ public final class PhotoRows {
                 back,
                 bench.history().seq(),
                 fresh,
-                place == null ? "" : place.id(),
+                subject,
                 Stream.of(Shot.Group.values())
                         .map(group -> new Section(
                                 group.title(),

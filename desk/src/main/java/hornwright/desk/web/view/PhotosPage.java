@@ -18,7 +18,9 @@ public record PhotosPage(
         @Nullable Pair compared,
         List<Group> groups,
         List<Card> places,
-        PhotoForm form) {
+        PhotoForm form,
+        String subject,
+        String back) {
     public PhotosPage {
         groups = List.copyOf(groups);
         places = List.copyOf(places);

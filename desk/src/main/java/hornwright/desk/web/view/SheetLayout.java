@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.adhesive.AdhesiveSheet;
 import hornwright.bench.body.FinishSheet;
 import hornwright.bench.body.FinishSign;
+import hornwright.bench.body.Pictured;
 import hornwright.bench.care.AdhesiveRemoval;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
@@ -163,7 +164,7 @@ final class SheetLayout {
     private static List<Section> finish() {
         List<Line> signs = Stream.of(FinishSign.values())
                 .map(sign -> new Line(
-                        sign.name(),
+                        Pictured.id(sign),
                         OnBench.capital(sign.point()),
                         "",
                         List.of(Field.chosen(
@@ -176,7 +177,7 @@ final class SheetLayout {
                 .toList();
         List<Line> stamps = FinishSheet.STAMPED.stream()
                 .map(part -> new Line(
-                        part,
+                        Pictured.stamp(part),
                         OnBench.capital(part),
                         "",
                         List.of(Field.typed(ReadingKind.STAMP, part, "", "Stamped")),

@@ -1,6 +1,7 @@
 package hornwright.desk.web.view;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bench sheet. Question: what did the bench find here, what follows, and what is done about it?
@@ -37,9 +38,20 @@ public record SheetPage(
         }
     }
 
-    /** One thing with its fields and what follows from them. */
+    /**
+     * One thing with its fields and what follows from them.
+     *
+     * @param photos null where a photograph is taken elsewhere
+     */
     public record Line(
-            String id, String name, String address, List<Field> fields, List<Field> more, boolean open, Answer answer) {
+            String id,
+            String name,
+            String address,
+            List<Field> fields,
+            List<Field> more,
+            boolean open,
+            Answer answer,
+            @Nullable PhotosOf photos) {
         public Line {
             fields = List.copyOf(fields);
             more = List.copyOf(more);

@@ -1,5 +1,6 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.body.Pictured;
 import hornwright.bench.care.Hazard;
 import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.sheet.Remedy;
@@ -110,7 +111,8 @@ public final class SheetRows {
                 line.fields().stream().map(f -> field(line, f)).toList(),
                 more,
                 needed || typed,
-                answer(line, said));
+                answer(line, said),
+                Pictured.isOfTheFinish(line.id()) ? PhotosOf.of(bench, line.id()) : null);
     }
 
     private SheetPage.Field field(SheetLayout.Line line, SheetLayout.Field field) {
