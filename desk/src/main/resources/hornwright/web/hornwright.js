@@ -32,6 +32,7 @@ if (grid) {
     form.set("key", job.key);
     form.set("seq", document.getElementById("seq").value);
     form.set("sheet", grid.elements.sheet.value);
+    if (grid.elements.with) form.set("with", grid.elements.with.value);
     const answer = await fetch(grid.action, { method: "POST", headers: { "X-Live": "yes" }, body: new URLSearchParams(form) });
     if (!answer.ok) throw answer.status;
     put(await answer.text());
@@ -79,7 +80,7 @@ if (grid) {
     clearTimeout(looking);
     const mine = ++glance;
     looking = setTimeout(async () => {
-      const ask = new URLSearchParams({ name: field.name, typed: field.value, sheet: grid.elements.sheet.value });
+      const ask = new URLSearchParams({ name: field.name, typed: field.value, sheet: grid.elements.sheet.value, ...(grid.elements.with && { with: grid.elements.with.value }) });
       const answer = await fetch(grid.dataset.preview + "?" + ask, { headers: { "X-Live": "yes" } }).catch(() => null);
       if (answer?.ok && mine === glance && document.activeElement === field) put(await answer.text());
     }, 150);

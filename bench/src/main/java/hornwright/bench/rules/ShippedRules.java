@@ -135,8 +135,13 @@ final class ShippedRules {
             u.feeler_mm | 0.02 | 0 | mm | 0.001 | 2 | one standard uncertainty of a feeler | bench judgement
             u.thickness-gauge_mm | 0.01 | 0 | mm | 0.001 | 1 | one standard uncertainty of a thickness gauge or dial on cork, felt or a pad | bench judgement
             u.thin-leaf_mm | 0.01 | 0 | mm | 0.001 | 2 | one standard uncertainty of a thin leaf under a cup, by its drag | bench judgement
+            u.shim_mm | 0.01 | 0 | mm | 0.0005 | 0.2 | one standard uncertainty of the thickness of a trial shim | bench judgement
             u.other_mm | 0.2 | 0 | mm | 0.001 | 2 | one standard uncertainty of any other instrument | bench judgement
             u.force-gauge_N | 0.08 | 0 | N | 0.001 | 1 | one standard uncertainty of a force gauge at a touch | bench judgement
+            u.balance_N | 0.03 | 0 | N | 0.001 | 1 | one standard uncertainty of a balance pressed through a touch | bench judgement
+            u.other_N | 0.15 | 0 | N | 0.001 | 2 | one standard uncertainty of any other way to weigh a touch | bench judgement
+            u.leak-gauge_mL_per_s | 0.2 | 0 | mL/s | 0.001 | 20 | one standard uncertainty of a leak gauge | bench judgement
+            u.other_mL_per_s | 0.5 | 0 | mL/s | 0.001 | 20 | one standard uncertainty of any other way to read a leak | bench judgement
             material.natural-cork.modulus_MPa | 15 | 6 | MPa | 0.1 | 200 | natural cork: pressure at full strain in pressure = this x strain^exponent; Gibson, Easterling and Ashby, The structure and mechanics of cork, 1981 | from memory
             material.natural-cork.exponent | 1 | 0.05 |  | 0.5 | 6 | natural cork: exponent of the strain in that law; straight up to a strain of 5 in 100: Anjos, Pereira and Rosa, 2008 | published
             material.natural-cork.restitution | 0.4 | 0.2 |  | 0.02 | 0.98 | natural cork: share of its speed a foot gets back at 0.3 m/s, arm and hinge with it; the material alone 0.65 to 0.86, reckoned from its loss factor | bench judgement

@@ -37,6 +37,11 @@ public record RecordReading(Shop shop) {
         public static Typed of(ReadingKind kind, String of, String point, Observed observed, String raw) {
             return new Typed(kind, of, point, observed, "", raw, null, null, null);
         }
+
+        /** The same read with another instrument than the usual one. */
+        public Typed with(String other) {
+            return new Typed(kind, of, point, observed, other, raw, when, stage, series);
+        }
     }
 
     public Saved record(String jobId, Form form, Typed typed) {

@@ -1,24 +1,24 @@
 package hornwright.desk.web;
 
-import hornwright.bench.survey.Reading;
-import hornwright.desk.units.LengthUnit;
-import hornwright.desk.use.Form;
-import hornwright.desk.use.RecordReading;
-import hornwright.desk.use.Saved;
-import hornwright.desk.use.WithdrawReading;
+import hornwright.bench.plan.measured.ReadNumbers;
+import hornwright.bench.survey.ReadingKind;
+import hornwright.bench.survey.Unit;
 import hornwright.desk.web.view.MeasureGrid;
 import hornwright.desk.web.view.MeasureLive;
 import hornwright.desk.web.view.MeasurePage;
 import hornwright.desk.web.view.MeasureSheet;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.PlacePanel;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The measuring grid: what is typed is kept field by field, and what would follow is shown while typing. */
 final class MeasurePages {
@@ -51,6 +51,7 @@ final class MeasurePages {
                         sheet.title(),
                         sheet.how(),
                         sheet.wordy(),
+                        instruments(context, sheet),
                         Units.choices(context),
                         sheet.headings(Units.of(context).symbol()),
                         sheet.results().stream()
@@ -69,91 +70,63 @@ final class MeasurePages {
     /** Keeps every field whose text has changed; what is not understood stays in its field with a sentence. */
     private void record(Context context) {
         OnBench bench = desk.bench(context);
-        Map<String, MeasureGrid.Typing> troubles = new LinkedHashMap<>();
-        Form form = Desk.form(context);
-        int count = 0;
-        for (ReadingForm field : fields(context)) {
-            Optional<Reading> before = before(bench, field);
-            if (field.text().equals(before.map(MeasureGrid::typed).orElse(""))) {
-                continue;
-            }
-            Form own = new Form(form.expectedSeq() + count, form.hand(), form.key() + "-" + count);
-            String fault = keep(bench, field, before, own, Units.of(context));
-            if (fault.isEmpty()) {
-                count++;
-            } else {
-                troubles.put(field.name(), new MeasureGrid.Typing(field.text(), fault));
-            }
-        }
-        answer(context, bench, troubles);
+        TypedReadings typed = new TypedReadings(desk, context);
+        answer(
+                context,
+                bench,
+                typed.keep(bench),
+                typed.fields().stream().map(ReadingForm::name).toList());
     }
 
-    private void answer(Context context, OnBench before, Map<String, MeasureGrid.Typing> troubles) {
+    private void answer(
+            Context context, OnBench before, Map<String, MeasureGrid.Typing> troubles, List<String> fields) {
         OnBench after = desk.bench(before.id());
         if (Live.asked(context)) {
             desk.answer(
-                    context,
-                    "measure-live",
-                    MeasureLive.of(before, after, sheet(context), troubles, fieldNames(context), false));
+                    context, "measure-live", MeasureLive.of(before, after, sheet(context), troubles, fields, false));
         } else if (troubles.isEmpty()) {
             Back.to(
                     context,
-                    after.address("measure") + "?sheet=" + sheet(context).word());
+                    after.address("measure") + "?sheet=" + sheet(context).word() + also(context));
         } else {
             context.status(422);
             show(context, after, troubles);
         }
     }
 
-    private String keep(OnBench bench, ReadingForm field, Optional<Reading> before, Form form, LengthUnit usual) {
-        if (field.text().isEmpty()) {
-            Desk.kept(new WithdrawReading(desk.shop())
-                    .withdraw(bench.id(), form, before.orElseThrow().id(), "taken out of the grid"));
-            return "";
-        }
-        return switch (field.read(bench, usual)) {
-            case ReadingForm.Outcome.Unclear unclear -> unclear.sentence();
-            case ReadingForm.Outcome.Reads reads -> {
-                Saved saved = new RecordReading(desk.shop()).record(bench.id(), form, reads.typed());
-                Desk.kept(saved);
-                yield "";
-            }
-        };
-    }
-
     /** What the plan would be with this reading; nothing is kept. */
     private void preview(Context context) {
         OnBench bench = desk.bench(context);
-        String name = Objects.requireNonNullElse(context.queryParam("name"), "");
-        String text = Objects.requireNonNullElse(context.queryParam("typed"), "");
-        OnBench ahead = ReadingForm.of(name, text)
-                .filter(field -> !field.text().isEmpty())
-                .filter(field -> field.read(bench, Units.of(context)) instanceof ReadingForm.Outcome.Reads)
-                .map(field -> {
-                    ReadingForm.Outcome.Reads reads = (ReadingForm.Outcome.Reads) field.read(bench, Units.of(context));
-                    return desk.with(bench, desk.plans().ifRead(bench.job(), ReadingForm.ahead(reads.typed(), bench)));
-                })
+        OnBench ahead = new TypedReadings(desk, context)
+                .typing(bench)
+                .map(reading -> desk.with(bench, desk.plans().ifRead(bench.job(), reading)))
                 .orElse(bench);
         desk.answer(context, "measure-live", MeasureLive.of(bench, ahead, sheet(context), Map.of(), List.of(), true));
     }
 
-    private static List<ReadingForm> fields(Context context) {
-        return context.formParamMap().entrySet().stream()
-                .filter(entry -> !entry.getValue().isEmpty())
-                .flatMap(
-                        entry -> ReadingForm.of(entry.getKey(), entry.getValue().getFirst()).stream())
+    /** The usual instrument of the sheet and the others the shop has a rule for; none where nothing is measured. */
+    private List<PlacePanel.Option> instruments(Context context, MeasureSheet sheet) {
+        ReadingKind kind = sheet.columns().getFirst().kind();
+        Unit unit = kind.unit();
+        if (unit == null) {
+            return List.of();
+        }
+        String with = Objects.requireNonNullElse(with(context), kind.usualInstrument());
+        List<String> known = ReadNumbers.instruments(desk.shop().house().state().rules(), unit);
+        return Stream.concat(Stream.of(kind.usualInstrument()), known.stream())
+                .distinct()
+                .map(one -> new PlacePanel.Option(one, one, one.equals(with)))
                 .toList();
     }
 
-    private static List<String> fieldNames(Context context) {
-        return fields(context).stream().map(ReadingForm::name).toList();
+    /** The next fields are read with the same instrument. */
+    private static String also(Context context) {
+        String with = with(context);
+        return with == null ? "" : "&with=" + URLEncoder.encode(with, StandardCharsets.UTF_8);
     }
 
-    private static Optional<Reading> before(OnBench bench, ReadingForm field) {
-        return bench.job().readings().current().stream()
-                .filter(reading -> reading.kind() == field.kind()
-                        && reading.of().equals(field.of())
-                        && reading.point().equals(field.point()))
-                .reduce((first, second) -> second);
+    private static @Nullable String with(Context context) {
+        String form = context.formParam("with");
+        return form == null ? context.queryParam("with") : form;
     }
 }

@@ -70,7 +70,7 @@ record ReadingForm(String name, ReadingKind kind, String of, String point, Strin
                 typed.of(),
                 typed.point(),
                 typed.observed(),
-                typed.kind().usualInstrument(),
+                typed.instrument().isEmpty() ? typed.kind().usualInstrument() : typed.instrument(),
                 typed.raw(),
                 "",
                 null,

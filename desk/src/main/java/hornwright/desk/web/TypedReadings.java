@@ -1,7 +1,9 @@
 package hornwright.desk.web;
 
 import hornwright.bench.job.Job;
+import hornwright.bench.plan.measured.ReadNumbers;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.Unit;
 import hornwright.desk.units.LengthUnit;
 import hornwright.desk.use.Form;
 import hornwright.desk.use.RecordReading;
@@ -9,6 +11,7 @@ import hornwright.desk.use.WithdrawReading;
 import hornwright.desk.web.view.MeasureGrid;
 import hornwright.desk.web.view.OnBench;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,21 +49,27 @@ final class TypedReadings {
         return troubles;
     }
 
-    /** The readings as they would be with what is being typed; nothing when that cannot be read yet. */
-    Optional<List<Reading>> ahead(OnBench bench) {
+    /** What is being typed as a reading; nothing when that cannot be read yet. */
+    Optional<Reading> typing(OnBench bench) {
         String name = Objects.requireNonNullElse(context.queryParam("name"), "");
         String text = Objects.requireNonNullElse(context.queryParam("typed"), "");
         return ReadingForm.of(name, text)
                 .filter(field -> !field.text().isEmpty())
-                .filter(field -> field.read(bench, Units.of(context)) instanceof ReadingForm.Outcome.Reads)
-                .map(field -> {
-                    ReadingForm.Outcome.Reads reads = (ReadingForm.Outcome.Reads) field.read(bench, Units.of(context));
-                    List<Reading> others =
-                            new java.util.ArrayList<>(bench.job().readings().current());
-                    others.removeIf(reading -> isOf(reading, field));
-                    others.add(ReadingForm.ahead(reads.typed(), bench));
-                    return others;
-                });
+                .flatMap(field -> field.read(bench, Units.of(context)) instanceof ReadingForm.Outcome.Reads reads
+                        ? Optional.of(ReadingForm.ahead(with(reads.typed()), bench))
+                        : Optional.empty());
+    }
+
+    /** The readings as they would be with what is being typed; nothing when that cannot be read yet. */
+    Optional<List<Reading>> ahead(OnBench bench) {
+        return typing(bench).map(typed -> {
+            List<Reading> others = new ArrayList<>(bench.job().readings().current());
+            others.removeIf(reading -> reading.kind() == typed.kind()
+                    && reading.of().equals(typed.of())
+                    && reading.point().equals(typed.point()));
+            others.add(typed);
+            return others;
+        });
     }
 
     List<ReadingForm> fields() {
@@ -80,10 +89,22 @@ final class TypedReadings {
         return switch (field.read(bench, usual)) {
             case ReadingForm.Outcome.Unclear unclear -> unclear.sentence();
             case ReadingForm.Outcome.Reads reads -> {
-                Desk.kept(new RecordReading(desk.shop()).record(bench.id(), form, reads.typed()));
+                Desk.kept(new RecordReading(desk.shop()).record(bench.id(), form, with(reads.typed())));
                 yield "";
             }
         };
+    }
+
+    /** Said to be read with another instrument than the usual one, if the shop has a rule for that. */
+    private RecordReading.Typed with(RecordReading.Typed typed) {
+        String with = context.formParam("with") == null ? context.queryParam("with") : context.formParam("with");
+        Unit unit = typed.kind().unit();
+        return with != null
+                        && unit != null
+                        && ReadNumbers.instruments(desk.shop().house().state().rules(), unit)
+                                .contains(with)
+                ? typed.with(with)
+                : typed;
     }
 
     private static Optional<Reading> before(Job job, ReadingForm field) {

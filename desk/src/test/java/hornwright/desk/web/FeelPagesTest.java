@@ -67,6 +67,19 @@ final class FeelPagesTest {
     }
 
     @Test
+    void a_touch_weighed_with_a_balance_is_as_sure_as_the_balance() throws IOException {
+        String other = wire.post("/horns", "pattern=tarrant-loe-tenor&serial=52111&use=WORKING")
+                .header("Location");
+        assertThat(wire.get(other + "/measure?sheet=touches").body())
+                .contains("<option value=\"force gauge\" selected>", "<option value=\"balance\">");
+        wire.post(
+                other + "/readings",
+                "sheet=touches&seq=1&with=balance&r%2FTOUCH_WEIGHT%2Ff%2Fmiddle+of+the+touch=0.93");
+        assertThat(wire.get(other + "/feel").body()).contains("<span>0.93</span> <span class=\"pm\">± 0.06 N");
+        assertThat(wire.get(other + "/measure?sheet=play").body()).doesNotContain("Read with");
+    }
+
+    @Test
     void every_key_has_its_page_and_its_sheet_on_either_paper() throws IOException {
         for (String key : new String[] {"low-b-flat", "f-sharp", "g-sharp-lever", "octave-thumb"}) {
             Wire.Answer page = wire.get(horn + "/lever/" + key);

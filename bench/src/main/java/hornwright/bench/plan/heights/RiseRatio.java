@@ -53,7 +53,13 @@ final class RiseRatio {
                 Because.Input.of(
                         "height without", read.part(reading, "height without the shim", shim.withoutMm(), shim.u())),
                 Because.Input.of("height with", read.part(reading, "height with the shim", shim.withMm(), shim.u())),
-                Because.Input.of("shim", read.part(reading, "thickness of the shim", shim.shimMm(), 0.0))));
+                Because.Input.of(
+                        "shim",
+                        read.part(
+                                reading,
+                                "thickness of the shim",
+                                shim.shimMm(),
+                                ask.rules().value("u.shim_mm")))));
     }
 
     private Optional<PlannedNumber> fromArms() {

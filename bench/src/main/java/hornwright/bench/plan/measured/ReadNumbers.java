@@ -3,6 +3,7 @@ package hornwright.bench.plan.measured;
 import hornwright.bench.plan.Because;
 import hornwright.bench.plan.PlannedNumber;
 import hornwright.bench.plan.Reasons;
+import hornwright.bench.rules.Rule;
 import hornwright.bench.rules.ShopRules;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
@@ -74,12 +75,25 @@ public final class ReadNumbers {
 
     /** One standard uncertainty of an instrument; an instrument without a rule of its own has the common one. */
     private double instrument(Reading reading, Unit unit) {
-        String suffix = unit == Unit.NEWTON ? "_N" : "_mm";
-        String named = "u." + reading.instrument().replace(' ', '-') + suffix;
-        return rules.find(named)
-                .or(() -> rules.find("u.other_mm"))
-                .orElseThrow()
+        return rules.find(rule(reading.instrument(), unit))
+                .or(() -> rules.find(rule("other", unit)))
+                .orElseThrow(() -> new IllegalStateException("nobody says how sure a reading in %s is".formatted(unit)))
                 .value();
+    }
+
+    /** The shop rule of an instrument, in the unit it reads. */
+    private static String rule(String instrument, Unit unit) {
+        return "u." + instrument.replace(' ', '-') + "_" + unit.symbol().replace("/", "_per_");
+    }
+
+    /** The instruments the shop has a rule for, by what their readings are in. */
+    public static List<String> instruments(ShopRules rules, Unit unit) {
+        String suffix = rule("", unit).substring(2);
+        return rules.all().stream()
+                .map(Rule::id)
+                .filter(id -> id.startsWith("u.") && id.endsWith(suffix))
+                .map(id -> id.substring(2, id.length() - suffix.length()).replace('-', ' '))
+                .toList();
     }
 
     private static double mean(double[] values) {

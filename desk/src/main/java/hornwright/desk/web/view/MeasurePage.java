@@ -6,6 +6,7 @@ import java.util.List;
  * The measuring grid. Question: what does the instrument read, point by point, and what follows at once?
  *
  * @param seq how far the job had come when this was made
+ * @param instruments to read with, the usual one first; empty where nothing is measured
  * @param fresh the key of the next save, so that a repeat is harmless
  */
 public record MeasurePage(
@@ -18,6 +19,7 @@ public record MeasurePage(
         String title,
         String how,
         boolean wordy,
+        List<PlacePanel.Option> instruments,
         List<UnitChoice> units,
         List<String> headings,
         List<String> results,
@@ -26,6 +28,7 @@ public record MeasurePage(
         String fresh) {
     public MeasurePage {
         sheets = List.copyOf(sheets);
+        instruments = List.copyOf(instruments);
         units = List.copyOf(units);
         headings = List.copyOf(headings);
         results = List.copyOf(results);
