@@ -16,6 +16,9 @@ import java.util.Optional;
  * place has exactly one figure and every figure is a handle.
  */
 final class PlaceFigures {
+    /** How far apart two slips stand that would lie on each other. */
+    private static final double BESIDE = 9;
+
     private final Geometry geometry;
     private final PartFigures parts;
 
@@ -79,8 +82,8 @@ final class PlaceFigures {
             case KEY_GUARD, GUARD, GUARD_SCREW -> guard(place, at);
             case FOOT -> slip(place, at, 10, 6.5, 0);
             case BUMPER, UPPER_STOP, ROCKER_CONTACT -> slip(place, bumper(place, at), 8.5, 8.5, 45);
-            case LINK -> slip(place, at, 6.5, 6.5, 45);
-            case SLEEVE -> slip(place, at, 11, 5.5, 20);
+            case LINK -> slip(place, clear(place, at), 6.5, 6.5, 45);
+            case SLEEVE -> slip(place, clear(place, at), 11, 5.5, 20);
             case SADDLE -> slip(place, at, 5, 9, 0);
             case GUIDE -> slip(place, at.plus(0, 6), 9, 5, 0);
             case SPRING -> spring(place, at);
@@ -183,6 +186,19 @@ final class PlaceFigures {
             return at.along(hinge.bearing(at), 9);
         }
         return place.kind() == PlaceKind.UPPER_STOP ? at.plus(-7, -7) : at.plus(7, -7);
+    }
+
+    /** A slip that would hide a foot, or a sleeve before it, lies beside it along the tube: both are seen and touched. */
+    private Spot clear(Place place, Spot at) {
+        PlaceKind under = place.kind() == PlaceKind.LINK ? PlaceKind.FOOT : place.kind();
+        return geometry.keywork().places().stream()
+                .filter(other -> other.kind() == under)
+                .takeWhile(other -> !other.equals(place))
+                .map(geometry::place)
+                .filter(other -> other.distance(at) < BESIDE - 2)
+                .findFirst()
+                .map(other -> other.plus(at.x() < other.x() ? -BESIDE : BESIDE, 0))
+                .orElse(at);
     }
 
     private static Handle slip(Place place, Spot at, double width, double height, double turn) {

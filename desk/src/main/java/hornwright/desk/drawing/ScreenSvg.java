@@ -1,10 +1,15 @@
 package hornwright.desk.drawing;
 
+import hornwright.bench.horn.Owner;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.PlaceKind;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The unrolled horn for a page: classes for every look, a handle for every place, no colours and no styles of its own.
@@ -15,20 +20,30 @@ final class ScreenSvg {
     private final String prefix;
     private final StringBuilder out = new StringBuilder();
     private final Set<Stuff> used = EnumSet.noneOf(Stuff.class);
+    private final Map<String, String> figures = new HashMap<>();
+    private final @Nullable Function<Place, String> address;
 
     /**
      * @param prefix of ids, so that two drawings may stand on one page
      */
     ScreenSvg(Showing showing, String prefix) {
-        this.showing = showing;
-        this.prefix = prefix;
+        this(showing, prefix, null);
     }
 
-    String unrolled(UnrolledHorn horn) {
+    /**
+     * @param address where a place leads to when it is touched; null where a script alone knows what a touch means
+     */
+    ScreenSvg(Showing showing, String prefix, @Nullable Function<Place, String> address) {
+        this.showing = showing;
+        this.prefix = prefix;
+        this.address = address;
+    }
+
+    String unrolled(UnrolledHorn horn, Box part) {
         horn.marks().forEach(this::put);
         labels("lying", horn.lyingLabels());
         labels("upright", horn.uprightLabels());
-        return svg("unrolled", "The horn unrolled, neck to bell", new Box(0, 0, Sheet.WIDTH, Sheet.HEIGHT));
+        return svg("unrolled", "The horn unrolled, neck to bell", part);
     }
 
     String figure(String name, String says, Box box, List<Mark> marks) {
@@ -129,19 +144,23 @@ final class ScreenSvg {
         Place place = handle.place();
         Showing.Shown shown = showing.of(place);
         Stuff stuff = Stuff.of(shown.material());
-        String name = Text.escaped(place.display() + ", " + shown.material() + ", "
-                + shown.standing().spoken());
-        out.append(("<g class=\"place p-%s m-%s\" id=\"%s%s\" data-place=\"%s\" data-state=\"%s\" role=\"button\""
-                        + " tabindex=\"0\" aria-label=\"%s\"><title>%s</title>")
+        String name = Text.escaped(place.display() + ", " + shown.inWords());
+        out.append("<%s class=\"place p-%s m-%s\" id=\"%s%s\" data-place=\"%s\" data-state=\"%s\"%s%s tabindex=\"0\" aria-label=\"%s\"><title>%s</title>"
                 .formatted(
+                        address == null ? "g" : "a",
                         place.kind().word(),
                         stuff.word(),
                         idStart(),
                         place.id(),
                         place.id(),
                         shown.standing().word(),
+                        shown.depth() == 0 ? "" : " data-depth=\"" + shown.depth() + "\"",
+                        address == null ? " role=\"button\"" : " href=\"" + Text.escaped(address.apply(place)) + "\"",
                         name,
                         name));
+        if (shown.figure() != null && place.kind() == PlaceKind.PAD && place.belongsTo() instanceof Owner.OfCup cup) {
+            figures.put(cup.id(), shown.figure());
+        }
         String fill = "";
         if (stuff.patterned()) {
             used.add(stuff);
@@ -155,7 +174,7 @@ final class ScreenSvg {
             }
         }
         token(handle, shown.standing());
-        out.append("</g>\n");
+        out.append(address == null ? "</g>\n" : "</a>\n");
     }
 
     private void labels(String name, List<Label> labels) {
@@ -169,7 +188,7 @@ final class ScreenSvg {
             }
         }
         for (Label label : labels) {
-            words("lbl", label.text(), label.centre());
+            words("lbl", figures.getOrDefault(label.cup(), label.text()), label.centre());
         }
         out.append("</g>\n");
     }

@@ -2,6 +2,7 @@ package hornwright.desk.drawing;
 
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
+import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Touch;
@@ -10,6 +11,8 @@ import hornwright.desk.drawing.Mark.Group;
 import hornwright.desk.drawing.PlaceFigures.Level;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** The unrolled horn, drawn once from its keywork; the screen and the paper each take their own markup from it. */
 public final class UnrolledHorn {
@@ -135,8 +138,29 @@ public final class UnrolledHorn {
         return print.print(Sheet.HEIGHT, Sheet.WIDTH, "The horn unrolled, neck at the top, seen from in front");
     }
 
-    /** The drawing for a page. */
+    /** The drawing for a page, where a script knows what a touch means. */
     public String screen(Showing showing) {
-        return new ScreenSvg(showing, "horn-").unrolled(this);
+        return new ScreenSvg(showing, "horn-").unrolled(this, Parts.whole());
+    }
+
+    /**
+     * The drawing for a page, each place a link.
+     *
+     * @param part the keys that fill it; null for the whole horn
+     */
+    public String screen(Showing showing, @Nullable KeyGroup part, Function<Place, String> address) {
+        Box box = part == null ? Parts.whole() : Parts.of(this, part);
+        return new ScreenSvg(showing, "horn-", address).unrolled(this, box);
+    }
+
+    /** Where the keys of that group stand on the sheet: left, top, width and height. */
+    public String part(KeyGroup group) {
+        Box box = Parts.of(this, group);
+        return "%s %s %s %s"
+                .formatted(
+                        Text.n(box.left()),
+                        Text.n(box.top()),
+                        Text.n(box.right() - box.left()),
+                        Text.n(box.bottom() - box.top()));
     }
 }

@@ -2,6 +2,7 @@ package hornwright.desk.use;
 
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.job.StreamName;
+import hornwright.desk.find.Hit;
 import hornwright.desk.find.Shelf;
 import hornwright.desk.find.Shelves;
 import hornwright.desk.find.Text;
@@ -61,6 +62,13 @@ public final class FindAnything {
         }
         forget(cards);
         return Shelves.find(shelves, asked, MOST);
+    }
+
+    /** Places of one horn alone, the best first. */
+    public List<Text> places(String job, Keywork horn, String asked) {
+        Shelf shelf = filled("of " + job, horn, () -> TextsOfJob.places(job, horn));
+        Shelves.Found found = Shelves.find(List.of(shelf), asked, MOST).get(Text.Sort.PLACE);
+        return found == null ? List.of() : found.best().stream().map(Hit::text).toList();
     }
 
     /** How many texts are looked through. */

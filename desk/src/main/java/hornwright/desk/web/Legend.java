@@ -17,8 +17,10 @@ import java.util.Set;
 final class Legend {
     private Legend() {}
 
-    static List<Sample> of(OnBench bench, Layer layer) {
-        Showings showings = new Showings(bench);
+    static List<Sample> of(OnBench bench, Layer layer, Showings showings) {
+        if (layer.ofNumbers()) {
+            return steps(showings.numbers(layer).steps());
+        }
         Set<Stuff> stuffs = EnumSet.noneOf(Stuff.class);
         Map<String, String> states = new LinkedHashMap<>();
         for (Place place : bench.keywork().places()) {
@@ -28,7 +30,7 @@ final class Legend {
             }
             String icon = shown.state().icon();
             if (!icon.equals("found") && !icon.equals("as-built")) {
-                states.putIfAbsent(icon, meaning(icon));
+                states.putIfAbsent(icon, meaning(layer, icon));
             }
         }
         List<Sample> samples = new ArrayList<>();
@@ -39,13 +41,35 @@ final class Legend {
         return samples;
     }
 
-    private static String meaning(String icon) {
-        return switch (icon) {
-            case "planned" -> "something is planned";
-            case "done" -> "stays, or done";
-            case "stale" -> "recheck";
-            case "contested" -> "to be decided";
-            default -> "not known yet";
+    private static List<Sample> steps(List<String> steps) {
+        List<Sample> samples = new ArrayList<>();
+        for (int step = 1; step <= steps.size(); step++) {
+            samples.add(new Sample("depth", String.valueOf(step), steps.get(step - 1)));
+        }
+        samples.add(new Sample("depth", "0", steps.isEmpty() ? "no number yet" : "no number"));
+        return samples;
+    }
+
+    private static String meaning(Layer layer, String icon) {
+        return switch (layer) {
+            case LEAK -> switch (icon) {
+                case "done" -> "tried, seals";
+                case "stale" -> "leaks";
+                default -> "not tried";
+            };
+            case ORIGIN -> switch (icon) {
+                case "done" -> "original";
+                case "planned" -> "later repair";
+                case "contested" -> "missing";
+                default -> "not known yet";
+            };
+            default -> switch (icon) {
+                case "planned" -> "something is planned";
+                case "done" -> "stays, or done";
+                case "stale" -> "recheck";
+                case "contested" -> "to be decided";
+                default -> "not known yet";
+            };
         };
     }
 }

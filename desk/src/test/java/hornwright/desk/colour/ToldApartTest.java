@@ -101,6 +101,15 @@ class ToldApartTest {
         allApart(STATES.stream().map(state -> face(styles, state)).toList());
     }
 
+    /** Two cups of following steps meet anywhere on the horn; the figure beside each says the rest. */
+    @ParameterizedTest
+    @MethodSource("themes")
+    void the_five_steps_of_a_number_are_told_apart_by_every_eye(Styles styles) {
+        allApart(Stream.of("depth-1", "depth-2", "depth-3", "depth-4", "depth-5")
+                .map(step -> new Colour(step, styles.colour(step)))
+                .toList());
+    }
+
     @ParameterizedTest
     @MethodSource("themes")
     void two_materials_that_may_lie_side_by_side_or_follow_each_other_are_told_apart_by_every_eye(Styles styles) {

@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The horn read aloud: every place by its group, with what the layer shows of it. */
@@ -14,9 +16,9 @@ public final class HornRows {
     private final OnBench bench;
     private final Showings showings;
 
-    public HornRows(OnBench bench) {
+    public HornRows(OnBench bench, Showings showings) {
         this.bench = bench;
-        this.showings = new Showings(bench);
+        this.showings = showings;
     }
 
     public List<HornPage.Group> groups(Layer layer, @Nullable String open) {
@@ -40,6 +42,18 @@ public final class HornRows {
             choices.add(new HornPage.LayerChoice(layer.word(), layer.label(), address(layer, open), layer == current));
         }
         return choices;
+    }
+
+    /** The groups of keys one may look at closer, as far as the horn has them. */
+    public List<HornPage.Part> parts(Layer layer, @Nullable KeyGroup current, Function<KeyGroup, String> box) {
+        return Stream.of(KeyGroup.values())
+                .filter(group -> bench.keywork().keys().stream().anyMatch(key -> key.group() == group))
+                .map(group -> new HornPage.Part(
+                        group.title(),
+                        address(layer, null) + "&part=" + group.word(),
+                        box.apply(group),
+                        group == current))
+                .toList();
     }
 
     public String address(Layer layer, @Nullable String place) {

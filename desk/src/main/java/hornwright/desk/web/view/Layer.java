@@ -7,8 +7,13 @@ import org.jspecify.annotations.Nullable;
 public enum Layer {
     FOUND("found", "As found"),
     AS_BUILT("as-built", "As built"),
+    ORIGIN("origin", "Original"),
     PLANNED("planned", "Planned"),
-    DONE("done", "Done");
+    DONE("done", "Done, stale"),
+    SIZE("size", "Size"),
+    HEIGHT("height", "Height"),
+    LEAK("leak", "Leak"),
+    FORCE("force", "Force");
 
     private final String word;
     private final String label;
@@ -26,9 +31,17 @@ public enum Layer {
         return label;
     }
 
-    /** Which looks of the drawing it takes: those of materials or those of states. */
+    /** Which looks of the drawing it takes: those of materials, of states, or of numbers. */
     public String drawnAs() {
-        return this == PLANNED || this == DONE ? "state" : word;
+        return switch (this) {
+            case FOUND, AS_BUILT -> word;
+            case ORIGIN, PLANNED, DONE, LEAK -> "state";
+            case SIZE, HEIGHT, FORCE -> "number";
+        };
+    }
+
+    public boolean ofNumbers() {
+        return drawnAs().equals("number");
     }
 
     public static Layer named(@Nullable String word) {

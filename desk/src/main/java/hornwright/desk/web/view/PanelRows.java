@@ -62,6 +62,7 @@ public final class PanelRows {
                 form(place, found, typedThickness, fault),
                 lever(place),
                 instead(place),
+                kin(place),
                 bench.history().seq(),
                 fresh);
     }
@@ -95,13 +96,31 @@ public final class PanelRows {
     }
 
     private String lever(Place place) {
-        String key = switch (place.belongsTo()) {
+        String key = keyOf(place.belongsTo());
+        return key.isEmpty() ? "" : bench.address("lever/" + key);
+    }
+
+    /** The key a place moves with; "" for what moves with none. */
+    private String keyOf(Owner owner) {
+        return switch (owner) {
             case Owner.OfCup cup -> bench.keywork().cups().get(cup.id()).key();
             case Owner.OfKey one -> one.id();
             case Owner.OfLink link -> bench.keywork().links().get(link.id()).driver();
             default -> "";
         };
-        return key.isEmpty() ? "" : bench.address("lever/" + key);
+    }
+
+    /** Of the same cup, key or contact, and what lies under any of them; nothing for parts of the tube. */
+    private List<PlacePanel.Kin> kin(Place place) {
+        String key = keyOf(place.belongsTo());
+        return bench.keywork().places().stream()
+                .filter(other -> !other.equals(place))
+                .filter(other -> key.isEmpty()
+                        ? place.id().equals(other.beneath()) || other.id().equals(place.beneath())
+                        : keyOf(other.belongsTo()).equals(key))
+                .map(other -> new PlacePanel.Kin(
+                        other.id(), OnBench.capital(other.display()), bench.placeAddress(other.id()) + "#place"))
+                .toList();
     }
 
     private String kept(Place place) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param asBuilt what left the factory, in words, and how well that is known
  * @param lever the address of its key from the side; empty for what belongs to no key
  * @param instead where it is told what fits there and what else could lie there; empty where neither is known
+ * @param kin what stands at the same cup, key or contact, so that what lies under or over it is one tap away
  * @param seq how far the job had come when this was made
  * @param kept where the removed original lies; empty when none is kept
  * @param photos the photographs that show it or point at it
@@ -39,6 +40,7 @@ public record PlacePanel(
         FindingForm form,
         String lever,
         String instead,
+        List<Kin> kin,
         long seq,
         String fresh) {
     public PlacePanel {
@@ -47,7 +49,11 @@ public record PlacePanel(
         padClass = List.copyOf(padClass);
         counsel = List.copyOf(counsel);
         photos = List.copyOf(photos);
+        kin = List.copyOf(kin);
     }
+
+    /** A place beside this one. */
+    public record Kin(String place, String name, String address) {}
 
     /** One stocked pad thickness tried in this cup. */
     public record Thickness(String size, String shelf, Figure left, String verdict, boolean works) {}

@@ -1,26 +1,45 @@
 package hornwright.desk.web.view;
 
+import hornwright.bench.horn.ById;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Found;
 import hornwright.bench.plan.PlannedPlace;
 import hornwright.bench.plan.PlannedStep;
+import hornwright.bench.plan.feel.FeelAnswer;
+import hornwright.bench.seal.LeakSite;
+import hornwright.bench.seal.LeakSites;
+import hornwright.bench.sheet.SheetAsked;
 import hornwright.bench.steps.StepState;
 import hornwright.bench.survey.Originality;
+import hornwright.bench.survey.ReadingKind;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** What each layer shows of a place: a material, and a state with icon, word and colour. */
 public final class Showings {
+    private static final State NOTHING = new State("as-built", "");
+
     private final OnBench bench;
+    private final Later later;
     private final Map<String, StepState> worst = new HashMap<>();
+    private final Map<Layer, NumberLayer> numbers = new EnumMap<>(Layer.class);
+    private final ById<LeakSite> sites;
+    private @Nullable SheetAsked leaks;
 
     /** The material in words, "" when not known. */
     public record Shown(String material, State state) {}
 
-    public Showings(OnBench bench) {
+    /** What is reckoned only for the layer that shows it: forces at the touches, readings that still count. */
+    public record Later(Supplier<FeelAnswer> feel, Supplier<SheetAsked> readings) {}
+
+    public Showings(OnBench bench, Later later) {
         this.bench = bench;
+        this.later = later;
+        this.sites = LeakSites.of(bench.keywork());
         for (PlannedStep step : bench.plan().order()) {
             worst.merge(step.step().of(), step.state(), Showings::worse);
         }
@@ -33,6 +52,51 @@ public final class Showings {
             case FOUND -> found(planned.map(PlannedPlace::found).orElse(null));
             case PLANNED -> planned.map(Showings::planned).orElse(new Shown("", new State("missing", "no plan")));
             case DONE -> done(place, planned);
+            case ORIGIN -> origin(planned.map(PlannedPlace::found).orElse(null));
+            case LEAK -> new Shown("", leak(place));
+            case SIZE, HEIGHT, FORCE -> new Shown("", new State("as-built", numbers(layer).inWords(place)));
+        };
+    }
+
+    /** The numbers of a layer that shows numbers. */
+    public NumberLayer numbers(Layer layer) {
+        return numbers.computeIfAbsent(
+                layer,
+                asked -> switch (asked) {
+                    case HEIGHT -> NumberLayer.heights(bench);
+                    case FORCE -> NumberLayer.forces(bench, later.feel().get());
+                    default -> NumberLayer.sizes(bench);
+                });
+    }
+
+    private static Shown origin(@Nullable Found found) {
+        String material = found == null || found.material() == null ? "" : found.material();
+        Originality origin = found == null ? Originality.UNKNOWN : found.originality();
+        return new Shown(
+                material,
+                new State(
+                        switch (origin) {
+                            case ORIGINAL -> "done";
+                            case LATER -> "planned";
+                            case MISSING -> "contested";
+                            case UNKNOWN -> "missing";
+                        },
+                        origin.word()));
+    }
+
+    /** What was last tried there since it could have changed. */
+    private State leak(Place place) {
+        if (!sites.contains(place.id())) {
+            return NOTHING;
+        }
+        if (leaks == null) {
+            leaks = later.readings().get();
+        }
+        String word = leaks.word(ReadingKind.LEAK_SITE, place.id(), "");
+        return switch (word) {
+            case "seals" -> new State("done", word);
+            case "leaks" -> new State("stale", word);
+            default -> new State("missing", "not tried");
         };
     }
 
