@@ -1,6 +1,5 @@
 package hornwright.browser;
 
-
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Locator;
@@ -42,8 +41,7 @@ final class ReachTest {
      * Touches are given to the page as a finger gives them, at the middle and at eight spots on a ring round it: a disc 24
      * pixels across, WCAG 2.2 criterion 2.5.8 (from memory), all of which must open the place.
      */
-    private static final String MEASURE =
-            """
+    private static final String MEASURE = """
             async diameter => {
               htmx.ajax = () => new Promise(() => {});
               const stage = document.querySelector(".stage"), lens = stage.querySelector(".lens");
@@ -141,7 +139,9 @@ final class ReachTest {
         page.keyboard().press("ArrowLeft");
         Assertions.assertThat(inHand(page)).isEqualTo(order.get(4));
         page.keyboard().press("PageDown");
-        Assertions.assertThat(inHand(page)).isEqualTo(lines(page, ".every details:nth-of-type(2) a[data-place]").getFirst());
+        Assertions.assertThat(inHand(page))
+                .isEqualTo(lines(page, ".every details:nth-of-type(2) a[data-place]")
+                        .getFirst());
         page.keyboard().press("End");
         Assertions.assertThat(inHand(page)).isEqualTo(order.getLast());
         page.context().close();
@@ -195,14 +195,18 @@ final class ReachTest {
     @Test
     void with_scripts_off_a_part_fills_the_drawing_and_each_of_its_places_is_a_link() {
         Page page = horn(390, 844, false);
-        page.locator(".parts a").filter(new Locator.FilterOptions().setHasText("Palm keys")).click();
+        page.locator(".parts a")
+                .filter(new Locator.FilterOptions().setHasText("Palm keys"))
+                .click();
         Locator pad = page.locator(".place[data-place='pad.palm-d'] .rim");
         Assertions.assertThat(pad.boundingBox().width).isGreaterThan(24);
         pad.scrollIntoViewIfNeeded();
         var box = pad.boundingBox();
         page.mouse().click(box.x + box.width * .25, box.y + box.height * .3);
         assertThat(page.locator("#place h2").first()).hasText("Palm D pad");
-        page.locator(".kin a").filter(new Locator.FilterOptions().setHasText("Palm D pad adhesive")).click();
+        page.locator(".kin a")
+                .filter(new Locator.FilterOptions().setHasText("Palm D pad adhesive"))
+                .click();
         assertThat(page.locator("#place h2").first()).hasText("Palm D pad adhesive");
         page.context().close();
     }
@@ -212,7 +216,8 @@ final class ReachTest {
         Page page = horn(1280, 800, true);
         page.locator("svg.unrolled .place[data-place='pad.low-b']").focus();
         page.keyboard().press("+");
-        for (String layer : List.of("as-built", "origin", "planned", "done", "size", "height", "leak", "force", "found")) {
+        for (String layer :
+                List.of("as-built", "origin", "planned", "done", "size", "height", "leak", "force", "found")) {
             page.locator(".layers a[data-layer='" + layer + "']").click();
             assertThat(page.locator(".layers a[data-layer='" + layer + "']")).hasAttribute("aria-current", "true");
             Assertions.assertThat(page.locator(".legend li").allInnerTexts())

@@ -145,6 +145,9 @@ document.querySelector(".pinning svg")?.addEventListener("click", event => {
 document.querySelector(".survey")?.addEventListener("click", event => {
   if (event.detail > 0 && event.target.matches(".palette input")) event.target.form.requestSubmit();
 });
+document.querySelector(".survey")?.addEventListener("change", event => {
+  if (event.target.name === "condition" && event.target.form.querySelector(".palette input:checked")) event.target.form.requestSubmit();
+});
 // ---- a photograph: a pointer marks the very spot, not only the cell under it ----
 document.querySelector(".cells")?.addEventListener("click", event => {
   if (event.detail === 0 || event.target.name !== "at") return;

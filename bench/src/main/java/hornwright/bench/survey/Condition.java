@@ -10,6 +10,7 @@ public enum Condition implements Word {
     WORN("worn", Fit.GOOD),
     RESOLDERED("resoldered", Fit.GOOD),
     PACKED("packed", Fit.DOUBTFUL),
+    SOFT("soft", Fit.DOUBTFUL),
     DRY("dry", Fit.DOUBTFUL),
     TIRED("tired", Fit.DOUBTFUL),
     RUST_SPOTS("rust spots", Fit.DOUBTFUL),

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param also other materials seen
  * @param missing how many places have lost theirs
  * @param thicknessMm one thickness measured for the group, if any
+ * @param condition of most of them; null when nobody has said
  */
 public record GroupFinding(
         String id,
@@ -21,11 +22,22 @@ public record GroupFinding(
         String mostly,
         List<String> also,
         int missing,
-        @Nullable Double thicknessMm) {
+        @Nullable Double thicknessMm,
+        @Nullable Condition condition) {
     public GroupFinding {
         also = List.copyOf(also);
         if (missing < 0) {
             throw new IllegalArgumentException("a count of missing pieces is 0 or more, got " + missing);
         }
+    }
+
+    /** The state of most of them, unknown until somebody says it. */
+    public Condition state() {
+        return condition == null ? Condition.UNKNOWN : condition;
+    }
+
+    /** The same stroke over the places of another group; counts and thickness are this one's own. */
+    public GroupFinding over(String id, String other) {
+        return new GroupFinding(id, other, placeKind, mostly, List.of(), 0, null, condition);
     }
 }

@@ -31,8 +31,7 @@ final class Parts {
         double top = spots.stream().mapToDouble(Spot::y).min().orElseThrow() - MARGIN;
         double bottom = spots.stream().mapToDouble(Spot::y).max().orElseThrow() + MARGIN;
         double width = Math.max(right - left, (bottom - top) * Sheet.WIDTH / Sheet.HEIGHT);
-        return Box.about(
-                new Spot((left + right) / 2, (top + bottom) / 2), width, width * Sheet.HEIGHT / Sheet.WIDTH);
+        return Box.about(new Spot((left + right) / 2, (top + bottom) / 2), width, width * Sheet.HEIGHT / Sheet.WIDTH);
     }
 
     private static boolean in(UnrolledHorn horn, KeyGroup group, Place place) {

@@ -145,19 +145,22 @@ final class ScreenSvg {
         Showing.Shown shown = showing.of(place);
         Stuff stuff = Stuff.of(shown.material());
         String name = Text.escaped(place.display() + ", " + shown.inWords());
-        out.append("<%s class=\"place p-%s m-%s\" id=\"%s%s\" data-place=\"%s\" data-state=\"%s\"%s%s tabindex=\"0\" aria-label=\"%s\"><title>%s</title>"
-                .formatted(
-                        address == null ? "g" : "a",
-                        place.kind().word(),
-                        stuff.word(),
-                        idStart(),
-                        place.id(),
-                        place.id(),
-                        shown.standing().word(),
-                        shown.depth() == 0 ? "" : " data-depth=\"" + shown.depth() + "\"",
-                        address == null ? " role=\"button\"" : " href=\"" + Text.escaped(address.apply(place)) + "\"",
-                        name,
-                        name));
+        out.append(
+                "<%s class=\"place p-%s m-%s\" id=\"%s%s\" data-place=\"%s\" data-state=\"%s\"%s%s tabindex=\"0\" aria-label=\"%s\"><title>%s</title>"
+                        .formatted(
+                                address == null ? "g" : "a",
+                                place.kind().word(),
+                                stuff.word(),
+                                idStart(),
+                                place.id(),
+                                place.id(),
+                                shown.standing().word(),
+                                shown.depth() == 0 ? "" : " data-depth=\"" + shown.depth() + "\"",
+                                address == null
+                                        ? " role=\"button\""
+                                        : " href=\"" + Text.escaped(address.apply(place)) + "\"",
+                                name,
+                                name));
         if (shown.figure() != null && place.kind() == PlaceKind.PAD && place.belongsTo() instanceof Owner.OfCup cup) {
             figures.put(cup.id(), shown.figure());
         }

@@ -36,6 +36,7 @@ final class FindingJson {
                 f.text("mostly", "natural cork"),
                 f.texts("also"),
                 (int) f.numberOr("missing", 0, Bound.NOT_NEGATIVE, "1"),
-                f.numberIfAny("thickness_mm", Bound.NOT_NEGATIVE, "1.9"));
+                f.numberIfAny("thickness_mm", Bound.NOT_NEGATIVE, "1.9"),
+                f.choiceOr("condition", Spoken.of(Condition.values(), Condition::word), Condition.UNKNOWN));
     }
 }

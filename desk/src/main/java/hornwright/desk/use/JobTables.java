@@ -71,7 +71,7 @@ final class JobTables {
         for (GroupFinding g : job.findings().groups()) {
             String place = "all " + g.placeKind() + " of " + g.group();
             String also = String.join("; ", g.also());
-            table.row(place, g.mostly(), g.thicknessMm(), null, null, null, null, also, g.missing());
+            table.row(place, g.mostly(), g.thicknessMm(), null, g.state().word(), null, null, also, g.missing());
         }
         return table;
     }

@@ -102,7 +102,7 @@ final class TextsOfJob {
         return new Text(
                 Text.Sort.FOUND,
                 "%s, %s, %s".formatted(group, finding.placeKind().replace('-', ' '), horn),
-                joined("mostly " + finding.mostly(), String.join(", ", finding.also())),
+                joined("mostly " + finding.mostly(), finding.state().word(), String.join(", ", finding.also())),
                 "/horn/%s/survey#group-%s".formatted(job.id(), finding.group()));
     }
 

@@ -47,7 +47,8 @@ final class HornPages {
     private void horn(Context context) {
         OnBench bench = desk.bench(context);
         Layer layer = Layer.named(context.queryParam("layer"));
-        String asked = Objects.requireNonNullElse(context.queryParam("seek"), "").strip();
+        String asked =
+                Objects.requireNonNullElse(context.queryParam("seek"), "").strip();
         HornPage.Seek seek = seek(bench, layer, asked.substring(0, Math.min(asked.length(), LONGEST)));
         Optional<HornPage.Hit> named = named(seek);
         if (named.isPresent()) {
@@ -63,8 +64,7 @@ final class HornPages {
         desk.answer(context, "horn", page(context, bench, layer, place, seek));
     }
 
-    private HornPage page(
-            Context context, OnBench bench, Layer layer, Optional<Place> place, HornPage.Seek seek) {
+    private HornPage page(Context context, OnBench bench, Layer layer, Optional<Place> place, HornPage.Seek seek) {
         Showings showings = new Showings(
                 bench,
                 new Showings.Later(

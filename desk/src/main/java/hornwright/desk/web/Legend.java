@@ -52,24 +52,27 @@ final class Legend {
 
     private static String meaning(Layer layer, String icon) {
         return switch (layer) {
-            case LEAK -> switch (icon) {
-                case "done" -> "tried, seals";
-                case "stale" -> "leaks";
-                default -> "not tried";
-            };
-            case ORIGIN -> switch (icon) {
-                case "done" -> "original";
-                case "planned" -> "later repair";
-                case "contested" -> "missing";
-                default -> "not known yet";
-            };
-            default -> switch (icon) {
-                case "planned" -> "something is planned";
-                case "done" -> "stays, or done";
-                case "stale" -> "recheck";
-                case "contested" -> "to be decided";
-                default -> "not known yet";
-            };
+            case LEAK ->
+                switch (icon) {
+                    case "done" -> "tried, seals";
+                    case "stale" -> "leaks";
+                    default -> "not tried";
+                };
+            case ORIGIN ->
+                switch (icon) {
+                    case "done" -> "original";
+                    case "planned" -> "later repair";
+                    case "contested" -> "missing";
+                    default -> "not known yet";
+                };
+            default ->
+                switch (icon) {
+                    case "planned" -> "something is planned";
+                    case "done" -> "stays, or done";
+                    case "stale" -> "recheck";
+                    case "contested" -> "to be decided";
+                    default -> "not known yet";
+                };
         };
     }
 }

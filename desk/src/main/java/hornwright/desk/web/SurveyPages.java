@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.bench.horn.PlaceKind;
+import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.GroupFinding;
 import hornwright.desk.units.Typed;
 import hornwright.desk.use.RecordFindings;
@@ -14,6 +16,7 @@ import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The survey by groups of keys: one material over all places of a kind in one stroke. */
@@ -59,9 +62,14 @@ final class SurveyPages {
             }
             return;
         }
-        Saved.Kept kept = Desk.kept(new RecordFindings(desk.shop())
-                .record(bench.id(), Desk.form(context), List.of(), List.of(finding(context))));
-        if (Live.asked(context)) {
+        boolean others = !Desk.field(context, "others").isEmpty();
+        List<GroupFinding> strokes = others ? withOthers(bench, finding(context)) : List.of(finding(context));
+        Saved.Kept kept =
+                Desk.kept(new RecordFindings(desk.shop()).record(bench.id(), Desk.form(context), List.of(), strokes));
+        if (others && Live.asked(context)) {
+            // Strokes all over the page have changed.
+            context.header("HX-Refresh", "true");
+        } else if (Live.asked(context)) {
             answer(context, desk.bench(bench.id()), stroke, "", "saved " + Clocks.time(kept.at()));
         } else {
             Back.to(context, bench.address("survey") + "#" + stroke);
@@ -89,10 +97,26 @@ final class SurveyPages {
         if (material.length() > LONGEST_WORD) {
             return "A material is a word or two, at most 80 letters.";
         }
+        if (also(context).stream().anyMatch(word -> word.length() > LONGEST_WORD)) {
+            return "Materials seen beside it are a word or two each, with commas between them.";
+        }
         if (!Desk.field(context, "missing").matches("\\d{0,3}")) {
             return "How many are missing is a whole number like 2; leave it empty for none.";
         }
         return thickness(context) instanceof Typed.Unclear unclear ? unclear.sentence() : "";
+    }
+
+    /** The rest as this one: every group with such places that nobody has looked at. */
+    private static List<GroupFinding> withOthers(OnBench bench, GroupFinding finding) {
+        PlaceKind kind = Stream.of(PlaceKind.values())
+                .filter(one -> one.word().equals(finding.placeKind()))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("This horn has no such places."));
+        Stream<GroupFinding> rest = new SurveyRows(bench)
+                .unseen(kind).stream()
+                        .filter(group -> !group.equals(finding.group()))
+                        .map(group -> finding.over(SurveyRows.id(group, kind), group));
+        return Stream.concat(Stream.of(finding), rest).toList();
     }
 
     private static GroupFinding finding(Context context) {
@@ -102,9 +126,17 @@ final class SurveyPages {
                 Desk.field(context, "group"),
                 Desk.field(context, "kind"),
                 material(context),
-                List.of(),
+                also(context),
                 missing.isEmpty() ? 0 : Integer.parseInt(missing),
-                PlacePages.millimetres(thickness(context)));
+                PlacePages.millimetres(thickness(context)),
+                Choices.of(Condition.class, Desk.field(context, "condition"), Condition.UNKNOWN));
+    }
+
+    private static List<String> also(Context context) {
+        return Stream.of(Desk.field(context, "also").split("[,;]", -1))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList();
     }
 
     private static Typed thickness(Context context) {

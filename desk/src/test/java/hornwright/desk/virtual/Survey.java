@@ -166,7 +166,8 @@ final class Survey {
                             layer.layer().material(),
                             List.of(),
                             0,
-                            measured ? Draw.read(with.caliper(layer.now()), 0.1) : null));
+                            measured ? Draw.read(with.caliper(layer.now()), 0.1) : null,
+                            null));
         }
     }
 

@@ -3,7 +3,6 @@ package hornwright.bench.plan.treatment;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
 import hornwright.bench.plan.Found;
-import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.Finding;
 import hornwright.bench.survey.GroupFinding;
 import hornwright.bench.survey.Originality;
@@ -60,6 +59,6 @@ public final class Findings {
     }
 
     private static Found stroke(GroupFinding group) {
-        return new Found(group.mostly(), group.thicknessMm(), null, Condition.UNKNOWN, Originality.UNKNOWN, true);
+        return new Found(group.mostly(), group.thicknessMm(), null, group.state(), Originality.UNKNOWN, true);
     }
 }

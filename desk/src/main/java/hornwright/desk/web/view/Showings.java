@@ -54,19 +54,18 @@ public final class Showings {
             case DONE -> done(place, planned);
             case ORIGIN -> origin(planned.map(PlannedPlace::found).orElse(null));
             case LEAK -> new Shown("", leak(place));
-            case SIZE, HEIGHT, FORCE -> new Shown("", new State("as-built", numbers(layer).inWords(place)));
+            case SIZE, HEIGHT, FORCE ->
+                new Shown("", new State("as-built", numbers(layer).inWords(place)));
         };
     }
 
     /** The numbers of a layer that shows numbers. */
     public NumberLayer numbers(Layer layer) {
-        return numbers.computeIfAbsent(
-                layer,
-                asked -> switch (asked) {
-                    case HEIGHT -> NumberLayer.heights(bench);
-                    case FORCE -> NumberLayer.forces(bench, later.feel().get());
-                    default -> NumberLayer.sizes(bench);
-                });
+        return numbers.computeIfAbsent(layer, asked -> switch (asked) {
+            case HEIGHT -> NumberLayer.heights(bench);
+            case FORCE -> NumberLayer.forces(bench, later.feel().get());
+            default -> NumberLayer.sizes(bench);
+        });
     }
 
     private static Shown origin(@Nullable Found found) {

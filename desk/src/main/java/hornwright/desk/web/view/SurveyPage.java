@@ -33,6 +33,8 @@ public record SurveyPage(
      *
      * @param count "6 places"
      * @param said what was found, in words; empty when nobody has looked
+     * @param also other materials seen among them
+     * @param others groups with the same kind of place that nobody has looked at yet
      */
     public record Stroke(
             String id,
@@ -42,11 +44,15 @@ public record SurveyPage(
             String count,
             String said,
             List<PlacePanel.Option> materials,
+            List<PlacePanel.Option> conditions,
+            String also,
             String missing,
             String thickness,
+            int others,
             String fault) {
         public Stroke {
             materials = List.copyOf(materials);
+            conditions = List.copyOf(conditions);
         }
     }
 }

@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.PlaceKind;
+import hornwright.bench.survey.Condition;
 import hornwright.bench.survey.GroupFinding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,7 +64,7 @@ public final class SurveyRows {
     private SurveyPage.Stroke stroke(String group, PlaceKind kind, int count, @Nullable String faulty, String fault) {
         GroupFinding finding = found.get(group + "." + kind.word());
         String mostly = finding == null ? "" : finding.mostly();
-        String id = "stroke-" + ElementId.plain(group + "-" + kind.word());
+        String id = id(group, kind);
         return new SurveyPage.Stroke(
                 id,
                 group,
@@ -75,9 +76,35 @@ public final class SurveyRows {
                         .distinct()
                         .map(word -> new PlacePanel.Option(word, word, word.equals(mostly)))
                         .toList(),
+                conditions(finding),
+                finding == null ? "" : String.join(", ", finding.also()),
                 finding == null || finding.missing() == 0 ? "" : "" + finding.missing(),
                 finding == null || finding.thicknessMm() == null ? "" : Written.plain(finding.thicknessMm()),
+                finding == null ? 0 : unseen(kind).size(),
                 id.equals(faulty) ? fault : "");
+    }
+
+    private static List<PlacePanel.Option> conditions(@Nullable GroupFinding finding) {
+        Condition state = finding == null ? Condition.UNKNOWN : finding.state();
+        return Stream.of(Condition.values())
+                .filter(one -> one != Condition.MISSING)
+                .map(one -> new PlacePanel.Option(one.name(), one.word(), one == state))
+                .toList();
+    }
+
+    /** Groups that have such places, none of which anybody has looked at. */
+    public List<String> unseen(PlaceKind kind) {
+        Stream<Optional<KeyGroup>> all =
+                Stream.concat(Stream.of(KeyGroup.values()).map(Optional::of), Stream.of(Optional.empty()));
+        return all.filter(group -> kinds(group).containsKey(kind))
+                .map(group -> group.map(KeyGroup::word).orElse(TUBE))
+                .filter(group -> !found.containsKey(group + "." + kind.word()))
+                .toList();
+    }
+
+    /** Where the stroke of that group and kind stands on the page. */
+    public static String id(String group, PlaceKind kind) {
+        return "stroke-" + ElementId.plain(group + "-" + kind.word());
     }
 
     private static String said(GroupFinding finding) {
@@ -85,6 +112,9 @@ public final class SurveyRows {
         parts.add("mostly " + finding.mostly());
         if (!finding.also().isEmpty()) {
             parts.add("also " + String.join(" and ", finding.also()));
+        }
+        if (finding.state() != Condition.UNKNOWN) {
+            parts.add(finding.state().word());
         }
         if (finding.missing() > 0) {
             parts.add(finding.missing() + " missing");
