@@ -32,7 +32,7 @@ public final class BeforeRows {
                 next(),
                 earlier == null ? "" : PlayWords.inWords(earlier),
                 later == null ? "" : PlayWords.inWords(later),
-                comparison.notes().isEmpty() ? null : TuningPicture.of(picture(), band),
+                comparison.notes().isEmpty() ? null : TuningPicture.of(picture(), band, "as it came", "now"),
                 Written.plain(band),
                 common == null ? null : figure("all notes share", common),
                 words(),
@@ -80,6 +80,15 @@ public final class BeforeRows {
 
     private List<String> words() {
         List<String> words = new ArrayList<>();
+        PlayTest earlier = comparison.earlier();
+        PlayTest later = comparison.later();
+        if (earlier != null && later != null) {
+            List<String> differing = PlayWords.differing(earlier.conditions(), later.conditions());
+            if (!differing.isEmpty()) {
+                words.add("Not played alike: %s. Some of what differs may come from that and not from the work."
+                        .formatted(String.join("; ", differing)));
+            }
+        }
         long changed = comparison.notes().stream().filter(NoteChange::changed).count();
         int notes = comparison.notes().size();
         if (notes > 0) {

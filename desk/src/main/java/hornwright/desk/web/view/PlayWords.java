@@ -6,6 +6,7 @@ import hornwright.bench.survey.Stage;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A play test in a line. */
 final class PlayWords {
@@ -40,6 +41,26 @@ final class PlayWords {
             words.add("reed: " + conditions.reed());
         }
         return String.join(", ", words);
+    }
+
+    /** What was not the same in the later session, "19 mm on the cork, not 17"; what was not said either time is left out. */
+    static List<String> differing(Conditions earlier, Conditions later) {
+        List<String> words = new ArrayList<>();
+        said("mouthpiece: ", earlier.mouthpiece(), later.mouthpiece(), "", words);
+        said("reed: ", earlier.reed(), later.reed(), "", words);
+        said("", written(earlier.insertionMm()), written(later.insertionMm()), " mm on the cork", words);
+        said("", written(earlier.temperatureDegC()), written(later.temperatureDegC()), " °C", words);
+        return words;
+    }
+
+    private static String written(@Nullable Double value) {
+        return value == null ? "" : Written.plain(value);
+    }
+
+    private static void said(String what, String earlier, String later, String unit, List<String> words) {
+        if (!earlier.isBlank() && !later.isBlank() && !earlier.equals(later)) {
+            words.add("%s%s%s, not %s".formatted(what, later, unit, earlier));
+        }
     }
 
     static String inWords(PlayTest test) {

@@ -73,8 +73,12 @@ public record TuningPicture(
         }
     }
 
-    /** @param band the shop's band, cents */
-    public static TuningPicture of(List<NoteLine> notes, double band) {
+    /**
+     * @param band the shop's band, cents
+     * @param was what the first place of a note is, in words
+     * @param will what the second is
+     */
+    public static TuningPicture of(List<NoteLine> notes, double band, String was, String will) {
         Scale scale = new Scale(reach(notes, band));
         List<Row> rows = new ArrayList<>();
         int y = TOP;
@@ -89,7 +93,7 @@ public record TuningPicture(
             ticks.add(new Tick(n(scale.x(cents)), sign + Math.round(Math.abs(cents))));
         }
         return new TuningPicture(
-                y + 6, n(scale.x(0)), n(scale.x(-band)), n(scale.x(band)), ticks, rows, told(notes, band));
+                y + 6, n(scale.x(0)), n(scale.x(-band)), n(scale.x(band)), ticks, rows, told(notes, band, was, will));
     }
 
     private static double reach(List<NoteLine> notes, double band) {
@@ -146,15 +150,15 @@ public record TuningPicture(
                 will == null ? "" : n(scale.x(will.value() + 2 * will.u())));
     }
 
-    private static String told(List<NoteLine> notes, double band) {
+    private static String told(List<NoteLine> notes, double band, String was, String will) {
         long now = notes.stream()
                 .filter(note -> Math.abs(note.played().value()) > band)
                 .count();
         long then = notes.stream()
                 .filter(note -> Math.abs(note.then().value()) > band)
                 .count();
-        return "Cents from true of %d notes in both registers: %d lie further than %s cents off as played, %d with every height done."
-                .formatted(notes.size(), now, Written.plain(band), then);
+        return "Cents from in tune of %d notes in both registers: %d lie further than %s cents off %s, %d %s."
+                .formatted(notes.size(), now, Written.plain(band), was, then, will);
     }
 
     private static String n(double value) {
