@@ -1,5 +1,5 @@
 """The same air column, plainly: every matrix for all frequencies at once by NumPy. Reads a horn as JSON, writes the three
-lowest resonances of every fingering and the processor time they took. Formulas and sources: docs/method/air.md."""
+lowest resonances of every fingering, what every open pad does to the one that sounds, and the processor time of both. Formulas and sources: docs/method/air.md."""
 import json
 import sys
 import time
@@ -120,6 +120,30 @@ class Horn:
         return found.tolist()
 
 
+    def sensitivities(self, sounding, open_holes):
+        """Cents per metre of pad height, from two heights each; all else is kept."""
+        f = sounding + np.linspace(-1.5, 1.5, 41)
+        parts, omega, told = self.elements(f), 2 * np.pi * f, []
+        for hole in open_holes:
+            at = next(i for i, part in enumerate(parts) if part[0] == hole)
+            tops = []
+            for lift in (-0.05e-3, 0.05e-3):
+                moved = {**self.holes[hole], "height": self.holes[hole]["height"] + lift}
+                bore = np.interp(moved["at"], self.at, self.radius)
+                other = (hole, parts[at][1], hole_matrix(self.air, omega, moved, bore, True))
+                tops.append(top(f, self.impedance(f, parts[:at] + [other] + parts[at + 1 :], open_holes)))
+            told.append(1200 * np.log2(tops[1] / tops[0]) / 0.1e-3)
+        return told
+
+
+def top(f, z):
+    """The peak between the points, by a parabola through the squared admittance."""
+    y = z**-2
+    i = int(np.clip(y.argmin(), 1, len(f) - 2))
+    bend = y[i - 1] - 2 * y[i] + y[i + 1]
+    return f[i] + (f[1] - f[0]) * (y[i - 1] - y[i + 1]) / (2 * bend)
+
+
 def main():
     given = json.load(sys.stdin)
     horn, best, answer = Horn(given), float("inf"), None
@@ -129,7 +153,13 @@ def main():
         parts = horn.elements(grid)
         answer = [horn.peaks(grid, parts, set(open_holes)) for open_holes in given["fingerings"]]
         best = min(best, time.process_time() - start)
-    json.dump({"seconds": best, "peaks": answer}, sys.stdout)
+    start = time.process_time()
+    slopes = [
+        horn.sensitivities(peaks[sounding - 1], open_holes)
+        for peaks, sounding, open_holes in zip(answer, given["sounding"], given["fingerings"])
+    ]
+    seconds = {"seconds": best, "slopeSeconds": time.process_time() - start}
+    json.dump({**seconds, "peaks": answer, "slopes": slopes}, sys.stdout)
 
 
 if __name__ == "__main__":

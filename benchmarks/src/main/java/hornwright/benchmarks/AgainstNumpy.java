@@ -2,50 +2,58 @@ package hornwright.benchmarks;
 
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.sound.HornAir;
+import hornwright.bench.sound.SoundChapter;
+import hornwright.bench.sound.SoundQuestion;
 import hornwright.desk.keyworkfile.KeyworkFile;
 import hornwright.engines.air.AirColumn;
 import hornwright.engines.air.AirInput;
 import hornwright.engines.air.AirInput.Mouthpiece.Cavity;
 import hornwright.engines.air.AirModel;
 import hornwright.engines.air.AirResult;
+import hornwright.engines.pitch.Heard;
+import hornwright.engines.pitch.Note;
+import hornwright.engines.pitch.Pitch;
+import hornwright.engines.pitch.Recording;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * The air column beside the same model in plain vectorised NumPy, in one run: both must find the same resonances, then their
- * processor times are compared, and how the engine's time grows with holes and with length. Needs python3 with numpy; the
- * folder of the script is the one argument.
+ * Air column and ear beside the same models in plain vectorised NumPy, in one run: both must find the same resonances, effects
+ * of pads and notes, then their processor times are compared, and how the engine's time grows with holes and with length. Needs
+ * python3 with numpy; the folder of the scripts is the one argument.
  */
 public final class AgainstNumpy {
-    private static final int ROUNDS = 20;
-    private static final int WARM = 30;
+    private static final int ROUNDS = 30;
     private static final double AGREE_HZ = 0.01;
+    private static final double AGREE_CENTS_PER_METRE = 5;
+    private static final double AGREE_SHARE = 0.01;
 
     private AgainstNumpy() {}
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
         AirInput horn = HornAir.asBuilt(keywork, AirModel.CHAIGNE_KERGOMARD.at(26.85));
-        String plain = python(Path.of(arguments.length == 0 ? "benchmarks/src/main/python" : arguments[0]), horn);
-        agree(AirColumn.reckon(horn), plain);
-        double numpy = number(plain, "\"seconds\": ([0-9.e+-]+)");
-        double ours = seconds(horn);
+        Path folder = Path.of(arguments.length == 0 ? "benchmarks/src/main/python" : arguments[0]);
+        String plain = Python.run(folder.resolve("plain_air.py"), json(horn));
+        agree(AirColumn.reckon(sensitive(horn)), plain);
+        double resonances = Python.number(plain, "seconds");
+        double slopes = Python.number(plain, "slopeSeconds");
+        print("three resonances of %d fingerings".formatted(horn.fingerings().size()), seconds(horn), resonances);
+        print("the same with the effect of every open pad", seconds(sensitive(horn)), resonances + slopes);
+        SoundQuestion question = SoundBenchmark.question();
         System.out.printf(
                 Locale.ROOT,
-                "three resonances of %d fingerings: engine %.1f ms, NumPy %.1f ms, %.1f times faster%n",
-                horn.fingerings().size(),
-                1e3 * ours,
-                1e3 * numpy,
-                numpy / ours);
+                "forty notes to fit, offer and prediction: %.1f ms%n",
+                1e3 * seconds(() -> SoundChapter.answer(question), 10));
+        pitch(folder);
         for (int holes : new int[] {3, 6, 12, 24}) {
             System.out.printf(
                     Locale.ROOT,
@@ -62,17 +70,36 @@ public final class AgainstNumpy {
         }
     }
 
-    /** Processor time of one answer, the best of many. */
     private static double seconds(AirInput horn) {
+        return seconds(() -> AirColumn.reckon(horn), ROUNDS);
+    }
+
+    /** Processor time of one answer, the best of many. */
+    private static double seconds(Supplier<Object> answer, int rounds) {
         double best = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < WARM + ROUNDS; i++) {
+        for (int i = 0; i < 2 * rounds; i++) {
             long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            AirResult result = AirColumn.reckon(horn);
+            Objects.requireNonNull(answer.get());
             long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start;
-            Objects.requireNonNull(result.fingerings().getFirst().sounding());
-            best = i < WARM ? best : Math.min(best, took / 1e9);
+            best = i < rounds ? best : Math.min(best, took / 1e9);
         }
         return best;
+    }
+
+    private static AirInput sensitive(AirInput in) {
+        return new AirInput(
+                in.air(),
+                in.bore(),
+                in.mouthpiece(),
+                in.bell(),
+                in.holes(),
+                in.fingerings(),
+                in.leaks(),
+                in.losses(),
+                in.interaction(),
+                in.modes(),
+                true,
+                null);
     }
 
     /** The holes nearest the bell only, one more open each time. */
@@ -104,44 +131,50 @@ public final class AgainstNumpy {
     }
 
     private static void agree(AirResult ours, String plain) {
-        Matcher lists = Pattern.compile("\\[([0-9., ]+)]").matcher(plain);
+        Matcher peaks = Python.lists(plain, "peaks");
+        Matcher slopes = Python.lists(plain, "slopes");
         for (AirResult.Voicing voicing : ours.fingerings()) {
-            if (!lists.find()) {
-                throw new IllegalStateException("NumPy has answered too few fingerings");
+            double[] theirs = Python.list(peaks);
+            for (int i = 0; i < theirs.length && i < voicing.peaks().size(); i++) {
+                close(theirs[i], voicing.peaks().get(i).frequency(), AGREE_HZ);
             }
-            String[] peaks = lists.group(1).split(", ");
-            for (int i = 0; i < peaks.length && i < voicing.peaks().size(); i++) {
-                double apart =
-                        Double.parseDouble(peaks[i]) - voicing.peaks().get(i).frequency();
-                if (!(Math.abs(apart) < AGREE_HZ)) {
-                    throw new IllegalStateException("the two do not agree: " + peaks[i] + " "
-                            + voicing.peaks().get(i));
-                }
+            double[] moved = Python.list(slopes);
+            for (int i = 0; i < moved.length; i++) {
+                double sensitivity = voicing.sensitivities().get(i).centsPerMetre();
+                close(moved[i], sensitivity, AGREE_CENTS_PER_METRE + AGREE_SHARE * Math.abs(sensitivity));
             }
         }
     }
 
-    private static double number(String text, String shape) {
-        Matcher found = Pattern.compile(shape).matcher(text);
-        if (!found.find()) {
-            throw new IllegalStateException("NumPy has said: " + text);
+    private static void close(double theirs, double ours, double within) {
+        if (!(Math.abs(theirs - ours) < within)) {
+            throw new IllegalStateException("the two do not agree: NumPy " + theirs + ", engine " + ours);
         }
-        return Double.parseDouble(found.group(1));
     }
 
-    private static String python(Path folder, AirInput horn) throws IOException, InterruptedException {
-        ProcessBuilder builder =
-                new ProcessBuilder("python3", folder.resolve("plain_air.py").toString());
-        // one core against one core
-        builder.environment().putAll(java.util.Map.of("OMP_NUM_THREADS", "1", "OPENBLAS_NUM_THREADS", "1"));
-        Process process = builder.redirectError(ProcessBuilder.Redirect.INHERIT).start();
-        process.getOutputStream().write(json(horn).getBytes(StandardCharsets.UTF_8));
-        process.getOutputStream().close();
-        String answer = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        if (process.waitFor() != 0) {
-            throw new IllegalStateException("python3 with numpy is needed");
+    /** Two minutes of sound; both must hear every note alike before they are timed. */
+    private static void pitch(Path folder) throws IOException, InterruptedException {
+        String plain = Python.run(folder.resolve("plain_pitch.py"), "");
+        Recording recording = SoundBenchmark.twoMinutes();
+        List<Note> notes = ((Heard.Notes) Pitch.hear(recording)).notes();
+        double[] theirs = Python.list(Python.lists(plain, "notes"));
+        for (int i = 0; i < theirs.length; i++) {
+            close(1200 * Math.log(theirs[i] / notes.get(i).frequency()) / Math.log(2), 0, 0.1);
         }
-        return answer;
+        print(
+                "two minutes of sound to its notes",
+                seconds(() -> Pitch.hear(recording), 4),
+                Python.number(plain, "pitchSeconds"));
+    }
+
+    private static void print(String what, double ours, double numpy) {
+        System.out.printf(
+                Locale.ROOT,
+                "%s: engine %.1f ms, NumPy %.1f ms, %.1f times faster%n",
+                what,
+                1e3 * ours,
+                1e3 * numpy,
+                numpy / ours);
     }
 
     private static String json(AirInput horn) {
@@ -156,11 +189,14 @@ public final class AgainstNumpy {
                 .map(point -> "[%s, %s]".formatted(point.at(), point.radius()))
                 .collect(Collectors.joining(", "));
         String holes = horn.holes().stream().map(AgainstNumpy::json).collect(Collectors.joining(", "));
+        String sounding = horn.fingerings().stream()
+                .map(fingering -> String.valueOf(fingering.peak()))
+                .collect(Collectors.joining(", "));
         String fingerings = horn.fingerings().stream()
                 .map(fingering -> fingering.open().toString())
                 .collect(Collectors.joining(", "));
-        return "{\"rounds\": 2, \"volume\": %s, \"air\": %s, \"bore\": [%s], \"holes\": [%s], \"fingerings\": [%s]}"
-                .formatted(((Cavity) horn.mouthpiece()).volume(), air, bore, holes, fingerings);
+        return "{\"rounds\": 2, \"volume\": %s, \"air\": %s, \"bore\": [%s], \"holes\": [%s], \"sounding\": [%s], \"fingerings\": [%s]}"
+                .formatted(((Cavity) horn.mouthpiece()).volume(), air, bore, holes, sounding, fingerings);
     }
 
     private static String json(AirInput.Hole hole) {

@@ -41,7 +41,7 @@ public class SoundBenchmark {
     private final SoundQuestion question = question();
     private final Recording twoMinutes = twoMinutes();
 
-    private static SoundQuestion question() {
+    static SoundQuestion question() {
         Keywork keywork = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
         Random dice = new Random(3);
         List<PlayTest.Playing> notes = new ArrayList<>();
@@ -67,7 +67,7 @@ public class SoundBenchmark {
     }
 
     /** Scales of six partials, a note a second. */
-    private static Recording twoMinutes() {
+    static Recording twoMinutes() {
         double[] sound = new double[120 * RATE];
         for (int note = 0; note < 120; note++) {
             double hz = 140 * Math.pow(2, note % 32 / 12.0);

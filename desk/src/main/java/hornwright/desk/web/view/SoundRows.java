@@ -59,7 +59,9 @@ public final class SoundRows {
                 keys.get(),
                 troubles,
                 basis == null ? "" : PlayWords.inWords(basis),
-                answer.notes().isEmpty() ? null : TuningPicture.of(answer.notes(), band, "as played", "with every height done"),
+                answer.notes().isEmpty()
+                        ? null
+                        : TuningPicture.of(answer.notes(), band, "as played", "with every height done"),
                 common == null ? null : figure("what all notes share", common),
                 Written.plain(band),
                 restored(),
