@@ -7,10 +7,11 @@ import java.util.List;
  * place. Every line that speaks of the factory carries its grade; gaps are printed as gaps.
  *
  * @param opening how many horns it rests on
+ * @param year when such a number was made, with its bracket; empty where nobody has a table
  * @param axis the numbered edge of the ruler
  */
 public record AsBuiltSheet(
-        String title, String line, String opening, Figure axis, List<Band> bands, List<Group> groups) {
+        String title, String line, String opening, String year, Figure axis, List<Band> bands, List<Group> groups) {
     public AsBuiltSheet {
         bands = List.copyOf(bands);
         groups = List.copyOf(groups);

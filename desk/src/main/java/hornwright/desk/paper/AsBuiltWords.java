@@ -4,6 +4,7 @@ import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Course;
 import hornwright.bench.archive.Family;
 import hornwright.bench.archive.SerialRange;
+import hornwright.bench.archive.YearAnswer;
 import hornwright.bench.horn.KeyGroup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
@@ -39,7 +40,8 @@ public final class AsBuiltWords {
         this.ruler = new RulerPrint(scale, serial, STRIP_MM);
     }
 
-    public AsBuiltSheet sheet(SheetHead head, List<Family> families, int witnesses) {
+    /** @param year when such a number was made, by the shop's table */
+    public AsBuiltSheet sheet(SheetHead head, List<Family> families, int witnesses, YearAnswer year) {
         List<AsBuiltSheet.Band> bands = new ArrayList<>();
         for (Family family : families) {
             bands.add(band(family, "r" + bands.size()));
@@ -48,7 +50,27 @@ public final class AsBuiltWords {
         String opening =
                 "%d horns were looked at; %d of %d places are still gaps. A band is as thick in a material as that material is likely at that serial; the black line is this horn."
                         .formatted(witnesses, gaps, built.size());
-        return new AsBuiltSheet(head.title(), head.line(), opening, Figure.of(ruler.axis()), bands, groups());
+        return new AsBuiltSheet(
+                head.title(), head.line(), opening, year(year), Figure.of(ruler.axis()), bands, groups());
+    }
+
+    /** With its bracket and the rows it lies between; nothing where nobody has a table. */
+    private static String year(YearAnswer year) {
+        return switch (year) {
+            case YearAnswer.Untold untold -> "";
+            case YearAnswer.Found found ->
+                "Made %s, by this shop's table of years: %s, by %s%s."
+                        .formatted(
+                                found.inWords(),
+                                found.from().inWords(),
+                                found.from().source(),
+                                found.to().equals(found.from())
+                                        ? ""
+                                        : "; " + found.to().inWords() + ", by "
+                                                + found.to().source());
+            case YearAnswer.Outside outside -> "Year not known: this number lies " + outside.inWords() + ".";
+            case YearAnswer.Backwards backwards -> "Year not told: " + backwards.inWords() + ".";
+        };
     }
 
     private AsBuiltSheet.Band band(Family family, String id) {

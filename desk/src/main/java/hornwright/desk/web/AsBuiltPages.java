@@ -142,7 +142,7 @@ final class AsBuiltPages {
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"as-built-" + sheet.serial() + ".pdf\"");
         context.result(new AsBuiltWords(sheet.keywork(), sheet.built(), sheet.serial(), sheet.shown())
-                .sheet(new SheetHead(title, line), sheet.families(), sheet.witnesses())
+                .sheet(new SheetHead(title, line), sheet.families(), sheet.witnesses(), sheet.year())
                 .pdf(size));
     }
 

@@ -41,6 +41,7 @@ public final class Site {
                 new ImportPages(desk)::routes,
                 new SharePages(desk)::routes,
                 new FitPages(desk)::routes,
+                new YearImportPages(desk)::routes,
                 new InsteadPages(desk)::routes,
                 new SurveyPages(desk)::routes,
                 new MeasurePages(desk)::routes,

@@ -47,7 +47,7 @@ final class Uploads {
         }
         String type = context.header("Content-Type");
         boolean files = type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data");
-        if (files && context.path().equals("/archive/import")) {
+        if (files && (context.path().equals("/archive/import") || context.path().equals("/archive/years"))) {
             return TABLE;
         }
         if (files && context.path().equals("/archive/receive")) {

@@ -8,6 +8,7 @@ import hornwright.bench.archive.AsBuiltAt;
 import hornwright.bench.archive.Course;
 import hornwright.bench.archive.Family;
 import hornwright.bench.archive.SerialRange;
+import hornwright.bench.archive.YearAnswer;
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
@@ -99,7 +100,7 @@ final class BenchPaperTest {
         Map<String, Course> courses = archive().courses(Voice.ALTO, shown, built.keySet()).stream()
                 .collect(Collectors.toMap(Course::place, course -> course));
         AsBuiltSheet sheet = new AsBuiltWords(keywork(), built, 41207, shown)
-                .sheet(HEAD, Family.of(keywork().places(), built, courses), 14);
+                .sheet(HEAD, Family.of(keywork().places(), built, courses), 14, new YearAnswer.Untold());
         for (PaperSize size : PaperSize.values()) {
             assertThat(Validator.complaints(sheet.pdf(size), PDFAFlavour.PDFA_2_B))
                     .isEmpty();

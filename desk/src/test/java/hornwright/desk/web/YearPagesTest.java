@@ -107,4 +107,42 @@ final class YearPagesTest {
         assertThat(post("/archive/year/out", "serial=42001")).contains("The table has no row of 42001");
         assertThat(shop.archive().seq()).isEqualTo(before);
     }
+
+    @Test
+    void a_table_is_tried_first_then_brought_in_as_one_edit_and_a_second_time_adds_nothing() throws IOException {
+        String text = "Serial;Built;Where\n42000;1938~;a letter, page 2\n43000;1938/1939;a letter\n";
+        String body = "act=try&text=" + encoded(text);
+        YearTable before = table();
+        long seq = shop.archive().seq();
+        assertThat(post("/archive/years", body)).contains("2 rows new or changed, 0 known", "a letter, page 2");
+        assertThat(shop.archive().seq()).isEqualTo(seq);
+        post("/archive/years", body.replace("act=try", "act=bring"));
+        assertThat(shop.archive().seq()).isEqualTo(seq + 1);
+        assertThat(table().rows()).hasSize(8);
+        assertThat(post("/archive/years", body)).contains("0 rows new or changed, 2 known");
+        post("/archive/undo", "edit=" + (seq + 1));
+        assertThat(table()).isEqualTo(before);
+    }
+
+    @Test
+    void every_fault_of_a_table_is_told_with_its_line_and_nothing_is_kept() throws IOException {
+        long seq = shop.archive().seq();
+        String text = "serial,year,source\nx,1938,a\n42000,soon,b\n42001,1938,\n42002,1938,a\n42002,1938,b\n";
+        assertThat(post("/archive/years", "act=bring&text=" + encoded(text)))
+                .contains(
+                        "4 things are to be mended",
+                        "a serial is digits",
+                        "'soon' is not a date",
+                        "a row says where",
+                        "42002 stands in line 5 too");
+        assertThat(post("/archive/years", "act=bring&text=" + encoded("serial,year,source\n42000,1941,a\n")))
+                .contains("the table runs backwards");
+        assertThat(post("/archive/years", "act=bring&text=" + encoded("a,b\n1,2\n")))
+                .contains("no column is called so");
+        assertThat(shop.archive().seq()).isEqualTo(seq);
+    }
+
+    private static String encoded(String text) {
+        return java.net.URLEncoder.encode(text, java.nio.charset.StandardCharsets.UTF_8);
+    }
 }
