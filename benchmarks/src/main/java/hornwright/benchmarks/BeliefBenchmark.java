@@ -18,6 +18,9 @@ import hornwright.engines.belief.BeliefAnswer;
 import hornwright.engines.belief.BeliefQuestion;
 import hornwright.engines.belief.LongBelief;
 import hornwright.engines.belief.Sighting;
+import hornwright.engines.belief.WorkshopAnswer;
+import hornwright.engines.belief.WorkshopBelief;
+import hornwright.engines.belief.WorkshopQuestion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,8 +39,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The change-over engine: 5,000 positions exactly (aim 1 s), 100,000 from a window around each of 2,000 serials (aim
- * 10 s), and an as-built sheet of 200 places and 2,000 witnesses, 20 places looked at on each (aim 300 ms).
+ * The change-over engines: 5,000 positions exactly (aim 1 s), beside the plain recursion in logarithms, which finds the
+ * evidence alone; 100,000 from a window around each of 2,000 serials (aim 10 s), and the same line as the archive asks it,
+ * exactly; an as-built sheet of 200 places and 2,000 witnesses, 20 places looked at on each (aim 300 ms).
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.SingleShotTime)
@@ -53,7 +57,7 @@ public class BeliefBenchmark {
     private final BeliefQuestion longLine = question(100_000);
     private final Archive archive = archive(2_000, 200);
 
-    private static BeliefQuestion question(int positions) {
+    static BeliefQuestion question(int positions) {
         Random random = new Random(positions);
         List<Sighting> line = new ArrayList<>();
         for (int i = 0; i < positions; i++) {
@@ -115,9 +119,32 @@ public class BeliefBenchmark {
         }
     }
 
+    @Setup
+    public void thePlainWayFindsTheSameEvidence() {
+        double plain = PlainSegments.logEvidence(exact);
+        double found = Belief.of(exact).logEvidence();
+        if (Math.abs(plain - found) > 1e-9 * Math.abs(plain)) {
+            throw new IllegalStateException("evidence " + found + ", the plain way " + plain);
+        }
+    }
+
     @Benchmark
     public BeliefAnswer exact_5000_positions() {
         return Belief.of(exact);
+    }
+
+    @Benchmark
+    public double plain_5000_positions_evidence_alone() {
+        return PlainSegments.logEvidence(exact);
+    }
+
+    @Benchmark
+    public WorkshopAnswer workshop_100000_positions() {
+        return WorkshopBelief.of(workshop(longLine));
+    }
+
+    static WorkshopQuestion workshop(BeliefQuestion line) {
+        return new WorkshopQuestion(line.observations(), line.materials(), Archive.ASSUMED, line.at());
     }
 
     @Benchmark

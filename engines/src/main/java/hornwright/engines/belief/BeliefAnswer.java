@@ -7,7 +7,7 @@ import java.util.Map;
  * What the sightings say, averaged over every possible way of cutting the line of serials into segments.
  *
  * @param logEvidence natural logarithm of the probability of the ordered sightings
- * @param changes probability of 0, 1, 2 … changes; entries below 1e-60 may read 0
+ * @param changes probability of 0, 1, 2 … changes; entries below 1e-30 may read 0
  * @param changeAfter one entry for each position but the last: probability that the material's law changed after it
  * @param best the single most probable segmentation
  * @param at one answer for each serial asked about, in the order asked

@@ -22,18 +22,18 @@ final class CutCounts {
         int low = Integer.MAX_VALUE;
         int high = 0;
         for (int t = s + 1; t <= n; t++) {
-            if (weights[t] > 0) {
+            if (weights[t] > Segmentations.NEGLIGIBLE * sum) {
                 low = Math.min(low, t == n ? 0 : lowest[t] + 1);
                 high = Math.max(high, t == n ? 0 : lowest[t] + window[t].length);
             }
         }
         double[] here = new double[high - low + 1];
         for (int t = s + 1; t < n; t++) {
-            if (weights[t] > 0) {
+            if (weights[t] > Segmentations.NEGLIGIBLE * sum) {
                 add(window[t], weights[t] / sum, here, lowest[t] + 1 - low);
             }
         }
-        if (weights[n] > 0) {
+        if (weights[n] > Segmentations.NEGLIGIBLE * sum) {
             here[0] += weights[n] / sum;
         }
         keep(s, here, low);

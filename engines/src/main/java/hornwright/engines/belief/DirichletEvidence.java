@@ -1,6 +1,7 @@
 package hornwright.engines.belief;
 
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Materials in a segment drawn from one unknown mixture with a symmetric Dirichlet prior:
@@ -10,12 +11,14 @@ final class DirichletEvidence implements SegmentEvidence {
     private final Positions seen;
     private final DoubleUnaryOperator ofMaterial;
     private final DoubleUnaryOperator ofTotal;
+    private final @Nullable Steps steps;
 
     DirichletEvidence(Positions seen, double prior) {
         this.seen = seen;
         double largest = seen.totalSteps();
         ofMaterial = LogGamma.rising(prior, seen.unit, largest, seen.whole);
         ofTotal = LogGamma.rising(prior * seen.materials(), seen.unit, largest, seen.whole);
+        steps = Steps.of(seen, prior);
     }
 
     @Override
@@ -40,6 +43,15 @@ final class DirichletEvidence implements SegmentEvidence {
                 sum += term;
             }
             logs[end] = sum;
+        }
+    }
+
+    @Override
+    public void grow(int start, double[] growth) {
+        if (steps == null) {
+            SegmentEvidence.super.grow(start, growth);
+        } else {
+            steps.grow(start, growth);
         }
     }
 }

@@ -16,4 +16,16 @@ interface SegmentEvidence {
      * likelihood of positions start (included) to end (excluded). Other entries are left alone.
      */
     void from(int start, double[] logs);
+
+    /**
+     * Fills {@code growth[end]} with how many times likelier or less likely the segment becomes by taking in position
+     * end − 1: the ratio of what {@link #from} gives for end and end − 1, a segment of no positions counting 1.
+     */
+    default void grow(int start, double[] growth) {
+        from(start, growth);
+        for (int end = positions(); end > start + 1; end--) {
+            growth[end] = Math.exp(growth[end] - growth[end - 1]);
+        }
+        growth[start + 1] = Math.exp(growth[start + 1]);
+    }
 }
