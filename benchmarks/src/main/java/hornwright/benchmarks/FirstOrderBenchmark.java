@@ -32,7 +32,7 @@ public class FirstOrderBenchmark {
     private static final double[] VALUES = {0.1, 28, 32.4};
     private static final double[] US = {0.02, 0.1, 0.5};
 
-    private int numbers;
+    int numbers;
 
     @Setup
     public void countAndAgree() {
