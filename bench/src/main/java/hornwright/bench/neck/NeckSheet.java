@@ -18,6 +18,7 @@ import hornwright.bench.survey.Treatment.Reversible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The sheet of neck and tenon. Bands are bench judgement and rules of the shop. */
@@ -26,6 +27,9 @@ public final class NeckSheet {
     public static final String CORK = "cork";
 
     private static final int NOTES = 3;
+
+    /** A leak that is only found, not measured, is taken as a hole of this size. */
+    private static final double FOUND_MM = 0.5;
 
     /** A difference of readings in hundredths is no exact hundredth in binary. */
     private static final double ROUNDING = 1e-9;
@@ -90,12 +94,7 @@ public final class NeckSheet {
         if (hole.isEmpty()) {
             return "";
         }
-        double end = ask.keywork().tube().parts().stream()
-                .filter(part -> part.part() == HornPart.NECK)
-                .mapToDouble(TubePart::toMm)
-                .findFirst()
-                .orElse(0);
-        String notes = LeakEffect.inWords(ask.keywork(), end, hole.get().value(), NOTES);
+        String notes = LeakEffect.inWords(ask.keywork(), receiver(), hole.get().value(), NOTES);
         return notes.isEmpty() ? "" : "; if nothing closes it, it weakens most " + notes;
     }
 
@@ -127,7 +126,34 @@ public final class NeckSheet {
 
     private SheetLine check(Check check) {
         String said = ask.word(ReadingKind.NECK_CHECK, Tenon.NECK, check.point());
-        return SheetLine.of(check.point(), check.verdict(said), check.says(said));
+        return SheetLine.of(check.point(), check.verdict(said), check.says(said) + weakens(check, said));
+    }
+
+    /** Which notes a small leak at the receiver or at the pip takes most from, by the air column as built. */
+    private String weakens(Check check, String said) {
+        boolean air = check == Check.SEALS || check == Check.PIP;
+        if (!air || check.verdict(said) != Verdict.ACT) {
+            return "";
+        }
+        OptionalDouble at = check == Check.SEALS ? OptionalDouble.of(receiver()) : pip();
+        String notes = at.isEmpty() ? "" : LeakEffect.inWords(ask.keywork(), at.getAsDouble(), FOUND_MM, NOTES);
+        return notes.isEmpty() ? "" : "; a hole of %.1f mm there weakens most %s".formatted(FOUND_MM, notes);
+    }
+
+    private double receiver() {
+        return ask.keywork().tube().parts().stream()
+                .filter(part -> part.part() == HornPart.NECK)
+                .mapToDouble(TubePart::toMm)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private OptionalDouble pip() {
+        return ask.keywork().holes().stream()
+                .filter(hole -> hole.octaveVent()
+                        && ask.keywork().tube().partAt(hole.at().atMm()) == HornPart.NECK)
+                .mapToDouble(hole -> hole.at().atMm())
+                .findFirst();
     }
 
     private SheetLine cork() {

@@ -47,6 +47,7 @@ public final class OctaveSheet {
         if (!order.isEmpty()) {
             order.add("Then turn the neck 20° either way in every state, and read all four again");
         }
+        order.addAll(table.order());
         return new SheetAnswer(summary(lines), lines, order, reasons.table());
     }
 

@@ -79,31 +79,12 @@ final class States {
 
     private String words(String link, Contact contact) {
         String name = OctaveSheet.name(ask.keywork(), ask.keywork().links().get(link));
-        return contact.bend()
-                .map(bend ->
-                        "%s: bend it %s. Elsewhere: %s".formatted(name, amount(bend), elsewhere(contact, bend.least())))
-                .orElse(
-                        "%s: no bend of it alone suits every state. Change the travel of the thumb or the switch first, then"
-                                        .formatted(name)
-                                + " read all four states again");
-    }
-
-    private static String amount(Contact.Bend bend) {
-        double least = bend.least();
-        double most = least > 0 ? bend.toMm() : bend.fromMm();
-        String way = least > 0 ? "away" : "closer";
-        return Double.isInfinite(most)
-                ? String.format(Locale.ROOT, "%s by %.2f mm or a little more", way, Math.abs(least))
-                : String.format(Locale.ROOT, "%s by %.2f to %.2f mm", way, Math.abs(least), Math.abs(most));
-    }
-
-    private static String elsewhere(Contact contact, double bend) {
-        return contact.seen().stream()
-                .map(one -> one.band().touches() && one.band().holds(one.mm())
-                        ? "%s, the vent opens %s".formatted(one.state(), bend > 0 ? "less" : "wider")
-                        : String.format(Locale.ROOT, "%s, %.2f mm", one.state(), Math.max(0, one.mm() + bend)))
-                .reduce((a, b) -> a + "; " + b)
-                .orElse("");
+        return new BendWords(
+                        name,
+                        "the vent opens less",
+                        "the vent opens wider",
+                        "Change the travel of the thumb or the switch first, then read all four states again")
+                .of(contact, List.of());
     }
 
     /** The switch first, then the vent on the body, then the one on the neck. */

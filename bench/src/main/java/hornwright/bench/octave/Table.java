@@ -16,14 +16,19 @@ import hornwright.bench.sheet.Told;
 import hornwright.bench.sheet.Verdict;
 import hornwright.bench.survey.ReadingKind;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The clearances of the low table, at rest and down, and the lost motion they make under the finger. */
 final class Table {
     private final SheetAsked ask;
     private final Reasons reasons;
     private final ReadNumbers read;
+    private final Map<String, Contact> contacts = new LinkedHashMap<>();
 
     Table(SheetAsked ask, Reasons reasons, ReadNumbers read) {
         this.ask = ask;
@@ -55,6 +60,43 @@ final class Table {
         return lines;
     }
 
+    /**
+     * What to bend, once the lines are read: what holds low C♯ shut first, then low B♭ over low B, the tabs on the G♯ lever
+     * last, since the first two settle how far their touches travel (bench judgement).
+     */
+    List<String> order() {
+        var table = ask.keywork().lowTable();
+        Stream<String> links = Stream.of(
+                        table.cSharpHoldDown().stream().map(TableClearance::link),
+                        table.bFlatOverB().stream().map(TableClearance::link),
+                        table.gSharpTabs().stream().map(Clearance::link))
+                .flatMap(part -> part);
+        return links.distinct()
+                .filter(link -> contacts.containsKey(link) && !at(link).good())
+                .map(this::words)
+                .toList();
+    }
+
+    private String words(String link) {
+        Link bent = ask.keywork().links().get(link);
+        List<String> again = contacts.keySet().stream()
+                .map(ask.keywork().links()::get)
+                .filter(other ->
+                        other.driver().equals(bent.driver()) && !other.id().equals(link))
+                .map(other -> OctaveSheet.name(ask.keywork(), other))
+                .toList();
+        return new BendWords(
+                        OctaveSheet.name(ask.keywork(), bent),
+                        "it takes hold later",
+                        "it takes hold sooner",
+                        "Change how far the touch travels first, then read both states again")
+                .of(at(link), again);
+    }
+
+    private Contact at(String link) {
+        return Objects.requireNonNull(contacts.get(link));
+    }
+
     /** Lost motion as felt at each touch that has some. */
     List<SheetLine> lostMotion() {
         return OctaveSheet.touches(ask.keywork()).stream().map(this::lost).toList();
@@ -70,6 +112,7 @@ final class Table {
         double value = mm.get().value();
         ClearanceBand band = ClearanceBand.of(ask.keywork(), ask.rules(), link, point)
                 .orElseThrow(() -> new IllegalStateException(link + " is no contact of the low table"));
+        contacts.computeIfAbsent(link, none -> new Contact()).see(new Contact.Seen(point, value, band));
         List<Told> numbers = new ArrayList<>();
         numbers.add(new Told(band.touches() ? "must touch" : "clearance", mm.get()));
         if (!band.touches()) {

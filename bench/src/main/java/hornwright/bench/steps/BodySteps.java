@@ -58,7 +58,7 @@ final class BodySteps {
         return switch (pin.choice()) {
             case MEND -> mend(pin.sort()) + " " + what;
             case LEAVE, WATCH -> left(pin.choice()) + " " + what;
-            case LOOK -> "Look at %s and decide".formatted(what);
+            case LOOK -> "Decide about " + what;
         };
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hornwright.bench.neck.NeckSheet;
+import hornwright.bench.sheet.SheetAnswer;
 import hornwright.bench.sheet.SheetLine;
 import hornwright.bench.sheet.Verdict;
 import hornwright.bench.sound.LeakEffect;
@@ -101,5 +102,18 @@ class NeckSheetTest {
                 .orElseThrow()
                 .number()
                 .value();
+    }
+
+    @Test
+    void a_leak_found_at_the_receiver_or_the_pip_says_which_notes_it_weakens() {
+        SheetAnswer answer = NeckSheet.of(Asking.alto()
+                .word(ReadingKind.NECK_CHECK, "neck", "sealed with the screw off", "leaks")
+                .word(ReadingKind.NECK_CHECK, "neck", "pip", "leaks at its foot")
+                .word(ReadingKind.NECK_CHECK, "neck", "slides", "rocks")
+                .asked());
+        assertThat(answer.line("sealed with the screw off").orElseThrow().says())
+                .contains("weakens most");
+        assertThat(answer.line("pip").orElseThrow().says()).contains("weakens most");
+        assertThat(answer.line("slides").orElseThrow().says()).doesNotContain("weakens");
     }
 }

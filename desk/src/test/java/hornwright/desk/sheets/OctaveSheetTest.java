@@ -81,6 +81,23 @@ class OctaveSheetTest {
     }
 
     @Test
+    void the_low_table_is_set_from_what_holds_low_c_sharp_to_the_tabs_and_says_what_it_does_elsewhere() {
+        Asking asking = Asking.alto()
+                .mm(ReadingKind.CLEARANCE, "link.table-b-to-g-sharp-lever", "at rest", 0)
+                .mm(ReadingKind.CLEARANCE, "link.table-b-to-low-c-sharp", "key down", 0.2);
+        assertThat(OctaveSheet.of(asking.asked()).order())
+                .satisfiesExactly(
+                        first -> assertThat(first)
+                                .contains("low C♯", "bend it closer by 0.17 mm or a little more", "try again", "G♯"),
+                        second -> assertThat(second).contains("bend it away by 0.05 to 0.30 mm", "at rest, 0.05 mm"));
+        assertThat(OctaveSheet.of(Asking.alto()
+                                .mm(ReadingKind.CLEARANCE, "link.table-b-to-g-sharp-lever", "at rest", 0.15)
+                                .asked())
+                        .order())
+                .isEmpty();
+    }
+
+    @Test
     void a_tab_clearance_is_longer_under_the_finger_by_the_ratio_of_its_arms() {
         var link = Asking.ALTO.links().get("link.table-b-to-g-sharp-lever");
         double arm = Objects.requireNonNull(Asking.ALTO.keys().get("table-b").touch())

@@ -5,6 +5,7 @@ import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.survey.Reading;
 import hornwright.bench.survey.ReadingKind;
 import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.Subject;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,6 +42,9 @@ public record Lapse(ReadingKind kind, List<String> things) {
 
     /** "front height of 24", "play of D, E". */
     public String inWords() {
+        if (kind.subject() == Subject.HORN) {
+            return kind.word();
+        }
         return "%s of %s".formatted(kind.word(), things.size() > NAMED ? things.size() : String.join(", ", things));
     }
 

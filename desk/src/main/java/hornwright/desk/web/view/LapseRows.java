@@ -3,6 +3,7 @@ package hornwright.desk.web.view;
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.measured.Lapse;
 import hornwright.bench.survey.Stage;
+import hornwright.bench.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,15 +31,19 @@ public final class LapseRows {
     }
 
     List<String> already() {
-        return Lapse.already(inputs).stream()
-                .map(lapse -> lapse.kind().word() + ": " + String.join(", ", lapse.things()))
-                .toList();
+        return Lapse.already(inputs).stream().map(LapseRows::whole).toList();
     }
 
     /** What saying this stage just voided, as a sentence; from the inputs as they were before it was said. */
     public static String said(PlanInputs before, Stage stage) {
         String words = words(Lapse.by(before, stage));
         return words.isEmpty() ? "no reading lapses by it" : "no longer counts: " + words;
+    }
+
+    private static String whole(Lapse lapse) {
+        return lapse.kind().subject() == Subject.HORN
+                ? lapse.inWords()
+                : lapse.kind().word() + ": " + String.join(", ", lapse.things());
     }
 
     private static String words(List<Lapse> lapses) {

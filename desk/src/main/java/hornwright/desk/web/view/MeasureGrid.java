@@ -148,6 +148,10 @@ public final class MeasureGrid {
 
     /** What stands beside a value that was typed in another unit or lies far from the pattern. */
     private String remark(Reading reading) {
+        String lapsed = bench.lapsed(reading.id());
+        if (!lapsed.isEmpty()) {
+            return lapsed;
+        }
         return reading.observed() instanceof Observed.Amount amount
                 ? Likely.remark(
                         amount.value(),

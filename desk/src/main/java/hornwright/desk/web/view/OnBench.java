@@ -63,6 +63,15 @@ public record OnBench(History<Optional<Job>> history, Job job, Keywork keywork, 
         return capital(Pictured.name(keywork, job.readings().current(), subject).orElse(subject));
     }
 
+    /** Why a reading counts no longer, as it stands beside its value; empty while it does. */
+    public String lapsed(String reading) {
+        return plan.stale().stream()
+                .filter(stale -> stale.reading().equals(reading))
+                .findFirst()
+                .map(stale -> "counts no longer: " + stale.why())
+                .orElse("");
+    }
+
     /** The pad of a cup, or nothing when the keywork lists none. */
     public Optional<Place> padOf(Cup cup) {
         return keywork.placesOf(cup).stream()

@@ -50,7 +50,7 @@ public final class SheetRows {
                 sheet.title(),
                 sheet.lead(),
                 unit,
-                answer.summary(),
+                summary(),
                 sections,
                 answer.order(),
                 sheet.notes(),
@@ -74,8 +74,23 @@ public final class SheetRows {
                 answers.add(line.answer());
             }
         }
-        return new SheetLive(
-                bench.history().seq(), ahead, Next.of(bench), answer.summary(), cells, answers, answer.order());
+        return new SheetLive(bench.history().seq(), ahead, Next.of(bench), summary(), cells, answers, answer.order());
+    }
+
+    /** With how many values stand here that were read too early to count. */
+    private String summary() {
+        long lapsed = all().stream()
+                .flatMap(line -> both(line).stream())
+                .filter(field -> field.cell().remark().startsWith("counts no longer"))
+                .count();
+        return lapsed == 0
+                ? answer.summary()
+                : "%s %d %s before and %s no longer."
+                        .formatted(
+                                answer.summary(),
+                                lapsed,
+                                lapsed == 1 ? "was read" : "were read",
+                                lapsed == 1 ? "counts" : "count");
     }
 
     private List<SheetPage.Line> all() {
@@ -130,7 +145,7 @@ public final class SheetRows {
                 line.name() + ", " + field.label().toLowerCase(java.util.Locale.ROOT),
                 text,
                 reading.map(this::said).orElse(""),
-                "",
+                typing == null ? reading.map(one -> bench.lapsed(one.id())).orElse("") : "",
                 typing == null ? "" : typing.fault(),
                 false);
         return new SheetPage.Field(
