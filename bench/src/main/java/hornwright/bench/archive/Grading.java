@@ -17,10 +17,20 @@ public record Grading(Grade grade, int supporting, int contradicting, int groups
         reasons = List.copyOf(reasons);
     }
 
-    /** "B · well supported · 3 for, 1 against, 2 groups". */
+    /** "well supported (grade B): 3 looks for it, 1 against, from 2 origins". */
     public String inWords() {
-        return grade.letter() + " · " + grade.word() + " · " + supporting + " for, " + contradicting + " against, "
-                + groups + (groups == 1 ? " group" : " groups");
+        return "%s (grade %s): %s".formatted(grade.word(), grade.letter(), counts());
+    }
+
+    /** "3 looks for it, 1 against, from 2 origins". */
+    public String counts() {
+        return "%d %s for it, %d against, from %d %s"
+                .formatted(
+                        supporting,
+                        supporting == 1 ? "look" : "looks",
+                        contradicting,
+                        groups,
+                        groups == 1 ? "origin" : "origins");
     }
 
     Grading with(Grade other, String reason) {

@@ -4,13 +4,13 @@ import hornwright.bench.horn.Word;
 
 /** What is done with a place, least intrusive first, and whether it can be undone. */
 public enum Treatment implements Word {
-    KEEP("keep", Reversible.YES),
-    CLEAN("clean", Reversible.PARTLY),
-    REFIT("refit", Reversible.YES),
-    REPLACE_LIKE("replace like for like", Reversible.YES),
-    SUBSTITUTE("substitute", Reversible.YES),
-    MAKE("make", Reversible.YES),
-    DECIDE("look and decide", Reversible.YES);
+    KEEP("keep", "keep", Reversible.YES),
+    CLEAN("clean", "clean", Reversible.PARTLY),
+    REFIT("refit", "refit", Reversible.YES),
+    REPLACE_LIKE("replace like for like", "replace with what the factory fitted", Reversible.YES),
+    SUBSTITUTE("substitute", "replace with another material", Reversible.YES),
+    MAKE("make", "make new", Reversible.YES),
+    DECIDE("look and decide", "look and decide", Reversible.YES);
 
     /** Whether a treatment can be undone; the old part always goes into a labelled bag. */
     public enum Reversible {
@@ -30,16 +30,23 @@ public enum Treatment implements Word {
     }
 
     private final String word;
+    private final String spoken;
     private final Reversible reversible;
 
-    Treatment(String word, Reversible reversible) {
+    Treatment(String word, String spoken, Reversible reversible) {
         this.word = word;
+        this.spoken = spoken;
         this.reversible = reversible;
     }
 
     @Override
     public String word() {
         return word;
+    }
+
+    /** As a person reads it; "like for like" alone could be taken for like what is there now. */
+    public String spoken() {
+        return spoken;
     }
 
     public Reversible reversible() {

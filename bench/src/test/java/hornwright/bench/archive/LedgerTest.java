@@ -100,7 +100,8 @@ class LedgerTest {
                 Items.search(),
                 List.of(new Resolution(
                         "against c", "felt laid over the first cork", "the bench", Edtf.parse("2026-02"))));
-        assertThat(ledger.grade().inWords()).isEqualTo("A · established · 2 for, 1 against, 3 groups");
+        assertThat(ledger.grade().inWords())
+                .isEqualTo("established (grade A): 2 looks for it, 1 against, from 3 origins");
         assertThatThrownBy(() -> new Resolution("against c", " ", "the bench", Edtf.parse("2026")))
                 .hasMessageContaining("written reason");
     }

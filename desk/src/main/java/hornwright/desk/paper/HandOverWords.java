@@ -23,8 +23,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -41,12 +43,15 @@ public final class HandOverWords {
     private final Job job;
     private final Plan plan;
     private final ReportWords words;
+    /** Cups, keys and parts every step of which is signed off. */
+    private final Set<String> doneWith;
 
     private HandOverWords(Keywork keywork, Job job, Plan plan) {
         this.keywork = keywork;
         this.job = job;
         this.plan = plan;
         this.words = new ReportWords(keywork, plan);
+        this.doneWith = doneWith(plan);
     }
 
     /** @param recheck the day the horn is looked at again */
@@ -58,27 +63,32 @@ public final class HandOverWords {
                 hand.opening(),
                 hand.words.picture(),
                 hand.compared(),
-                List.of(
-                        hand.words.stays(),
-                        hand.renewed(),
-                        hand.cannotBeUndone(),
-                        hand.imperfect(),
-                        care(),
-                        comeBack(recheck)));
+                Stream.of(
+                                Optional.of(hand.words.stays()),
+                                Optional.of(hand.renewed()),
+                                hand.toCome(),
+                                Optional.of(hand.cannotBeUndone()),
+                                Optional.of(hand.imperfect()),
+                                Optional.of(care()),
+                                Optional.of(comeBack(recheck)))
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 
     private String opening() {
         long stays = words.count(place -> ReportWords.STAYS.contains(place.treatment()));
-        long renewed = words.count(PlannedPlace::isRenewed);
+        long renewed = words.count(this::isNew);
+        long toCome = words.count(this::isToCome);
         long done = plan.order().stream()
                 .filter(step -> step.state() instanceof StepState.Good)
                 .count();
         int steps = plan.order().size();
-        return "Of %d places on this horn that carry a material or a look, %d stay and %d are renewed. %s"
+        return "Of %d places on this horn that carry a material or a look, %d stay and %d are renewed%s. %s"
                 .formatted(
                         plan.places().size(),
                         stays,
                         renewed,
+                        toCome == 0 ? "" : "; %d more are planned and not done yet".formatted(toCome),
                         done == steps
                                 ? "Every step of the work is signed off."
                                 : "%d of %d steps of the work are signed off.".formatted(done, steps));
@@ -133,13 +143,52 @@ public final class HandOverWords {
                 now.observed().inWords());
     }
 
+    /** A place is as new as the work on what it belongs to: all of it signed off, though some may want a second look. */
+    private boolean isNew(PlannedPlace place) {
+        return place.isRenewed() && doneWith.contains(ownerOf(place));
+    }
+
+    private boolean isToCome(PlannedPlace place) {
+        return place.isRenewed() && !doneWith.contains(ownerOf(place));
+    }
+
+    private String ownerOf(PlannedPlace place) {
+        return keywork.places().get(place.id()).belongsTo().id();
+    }
+
+    private static Set<String> doneWith(Plan plan) {
+        Map<String, Boolean> done = new HashMap<>();
+        for (PlannedStep step : plan.order()) {
+            boolean signed = step.state() instanceof StepState.Good || step.state() instanceof StepState.Recheck;
+            done.merge(step.step().of(), signed, Boolean::logicalAnd);
+        }
+        return done.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+
     private Section renewed() {
+        List<Item> items = words.items(this::isNew);
         return new Section(
                 "What is new",
                 List.of(
-                        "New material is of the kind the maker used, unless it says otherwise, and can be taken off again."
-                                + " What came off is yours, in labelled bags."),
-                words.items(PlannedPlace::isRenewed));
+                        items.isEmpty()
+                                ? "Nothing new is signed off yet."
+                                : "New material is of the kind the maker used, unless it says otherwise, and can be taken off"
+                                        + " again. What came off is yours, in labelled bags."),
+                items);
+    }
+
+    /** Planned work is told as planned; nothing when all of it is done. */
+    private Optional<Section> toCome() {
+        List<Item> items = words.items(this::isToCome);
+        return items.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Section(
+                        "Planned, not done yet",
+                        List.of("This is on the plan and not on the horn: the steps for it are not signed off."),
+                        items));
     }
 
     /** What moves or takes metal for good, as far as it was written down in the course of the work. */

@@ -162,7 +162,7 @@ public final class PlanSheets {
         if (place.treatment() == Treatment.REPLACE_LIKE) {
             return ("new " + material).strip();
         }
-        String done = place.treatment().word();
+        String done = place.treatment().spoken();
         return material.isEmpty() ? done : material + ", " + done;
     }
 

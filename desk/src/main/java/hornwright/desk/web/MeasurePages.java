@@ -52,7 +52,7 @@ final class MeasurePages {
                         sheet.how(),
                         sheet.wordy(),
                         instruments(context, sheet),
-                        Units.choices(context),
+                        sheet.takesLengths() ? Units.choices(context) : List.of(),
                         sheet.headings(Units.of(context).symbol()),
                         sheet.results().stream()
                                 .map(name -> OnBench.capital(name.label()))

@@ -5,6 +5,7 @@ import hornwright.bench.job.ReadingTaken;
 import hornwright.bench.job.Undone;
 import hornwright.bench.survey.Observed;
 import hornwright.bench.survey.Reading;
+import hornwright.bench.survey.Unit;
 import hornwright.desk.units.Caliper;
 import hornwright.desk.units.LengthUnit;
 import hornwright.desk.use.RecordReading;
@@ -21,6 +22,7 @@ import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** One point at a time, for a horn in one hand and a caliper in the other. */
 final class PointPages {
@@ -164,7 +166,7 @@ final class PointPages {
                 "%d of %d".formatted(n + 1, points.count()),
                 point.where(),
                 point.column().heading(),
-                point.column().kind().unit() == null ? "" : Units.of(context).symbol(),
+                symbol(context, point.column().kind().unit()),
                 !value.isEmpty() ? value : reading.map(MeasureGrid::typed).orElse(""),
                 reading.filter(known -> fault.isEmpty() && known.when() != null)
                         .map(known -> "saved " + Clocks.when(Objects.requireNonNull(known.when()), Instant.now()))
@@ -179,5 +181,13 @@ final class PointPages {
                 point.follows(),
                 points.figure(point));
         desk.answer(context, Live.asked(context) ? "point-live" : "point", page);
+    }
+
+    /** A length is shown in the unit chosen for bare numbers, anything else in its own. */
+    private static String symbol(Context context, @Nullable Unit unit) {
+        if (unit == null) {
+            return "";
+        }
+        return unit == Unit.MILLIMETRE ? Units.of(context).symbol() : unit.symbol();
     }
 }

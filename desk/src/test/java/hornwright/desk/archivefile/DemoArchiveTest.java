@@ -123,7 +123,8 @@ class DemoArchiveTest {
         assertThat(change.between().contains(45_310)).isTrue();
         assertThat(change.before()).isEqualTo("natural cork");
         assertThat(change.after()).isEqualTo("natural cork and woven wool felt");
-        assertThat(foot.gradeInWords()).isEqualTo("B · well supported · 23 for, 3 against, 26 groups");
+        assertThat(foot.gradeInWords())
+                .isEqualTo("well supported (grade B): 23 looks for it, 3 against, from 26 origins");
         AsBuiltAt then =
                 Objects.requireNonNull(ARCHIVE.asBuilt(Voice.ALTO, 45_700).get("foot.e"));
         assertThat(Objects.requireNonNull(then.habit()).inWords())

@@ -69,6 +69,34 @@ final class HandOverTest {
                 Keyworks.of(job), job, plan, new SheetHead("Tarrant & Loe alto 41207", "Quayside Winds"), RECHECK);
     }
 
+    private String said(String heading) {
+        return sheet().sections().stream()
+                .filter(section -> section.heading().equals(heading))
+                .flatMap(section -> section.items().stream())
+                .map(item -> item.name() + ": " + item.words())
+                .collect(java.util.stream.Collectors.joining("\n"));
+    }
+
+    @Test
+    void a_pad_is_told_as_new_once_every_step_of_its_cup_is_signed_off_and_as_planned_until_then() {
+        String before = said("What is new");
+        assertThat(said("Planned, not done yet")).isNotEmpty();
+        assertThat(sheet().opening()).contains("planned and not done yet");
+        Job job = shop.jobNow(HORN);
+        new ProposePlan(shop)
+                .of(job).order().stream()
+                        .filter(step -> step.step().of().equals("cup.f"))
+                        .forEach(step -> new RecordWork(shop)
+                                .record(
+                                        HORN,
+                                        form(),
+                                        WorkKind.SIGNED_OFF,
+                                        step.step().id()));
+        String after = said("What is new");
+        assertThat(after).isNotEqualTo(before).contains("F pad");
+        assertThat(said("Planned, not done yet")).isNotEmpty();
+    }
+
     private List<String> lasting() {
         return sheet().sections().stream()
                 .filter(section -> section.heading().equals("What cannot be undone"))

@@ -9,7 +9,7 @@ import java.util.List;
  * @param part with its size: "needle spring, blued steel, 1.07 mm"
  * @param where which places, in words
  * @param serials the claim speaks of
- * @param counts "2 for, 1 against, 3 groups"
+ * @param counts "2 looks for it, 1 against, from 3 origins"
  * @param why each step of the grade
  * @param said who says so
  */

@@ -77,7 +77,7 @@ public final class FitRows {
                 where(about),
                 about.voice().word() + " " + fits.span().inWords(),
                 GradeState.of(fits.grading().grade()),
-                fits.grading().inWords().replaceFirst("^[^·]*·[^·]*· ", ""),
+                fits.grading().counts(),
                 fits.grading().reasons(),
                 fits.items().stream().map(this::said).toList());
     }

@@ -125,6 +125,11 @@ public enum MeasureSheet {
         return columns.stream().anyMatch(column -> column.kind().says() != Observed.Amount.class);
     }
 
+    /** Whether any of its fields takes a length, so that its unit may be chosen. */
+    public boolean takesLengths() {
+        return columns.stream().anyMatch(column -> column.kind().unit() == Unit.MILLIMETRE);
+    }
+
     /** The headings of its fields, with the unit a bare number is in; {@code length} is that of lengths. */
     public List<String> headings(String length) {
         return columns.stream()

@@ -44,7 +44,7 @@ public final class PanelRows {
                 found == null ? "" : found(found),
                 asBuilt(planned.asBuilt()),
                 planned.asBuilt().says(),
-                planned.treatment().word(),
+                treatment(planned),
                 planned.why(),
                 Objects.requireNonNullElse(planned.provisional(), ""),
                 planned.numbers().entrySet().stream()
@@ -79,6 +79,12 @@ public final class PanelRows {
                 Stream.of(PadClass.values())
                         .map(one -> new PlacePanel.Option(one.name(), one.word(), one == pad.is()))
                         .toList()));
+    }
+
+    /** "replace with what the factory fitted, kid leather over felt". */
+    private static String treatment(PlannedPlace planned) {
+        String done = planned.treatment().spoken();
+        return planned.isRenewed() && planned.material() != null ? done + ", " + planned.material() : done;
     }
 
     private String instead(Place place) {

@@ -30,6 +30,6 @@ public record State(String icon, String word) {
                     case DECIDE -> "contested";
                     default -> "planned";
                 },
-                place.treatment().word());
+                place.treatment().spoken());
     }
 }

@@ -88,7 +88,8 @@ public final class SurveyRows {
         Condition state = finding == null ? Condition.UNKNOWN : finding.state();
         return Stream.of(Condition.values())
                 .filter(one -> one != Condition.MISSING)
-                .map(one -> new PlacePanel.Option(one.name(), one.word(), one == state))
+                .map(one -> new PlacePanel.Option(
+                        one.name(), one == Condition.UNKNOWN ? "not said" : one.word(), one == state))
                 .toList();
     }
 
