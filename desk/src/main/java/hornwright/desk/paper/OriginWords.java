@@ -18,6 +18,7 @@ final class OriginWords {
         }
         List<String> paragraphs = new ArrayList<>(List.of(statement.opening()));
         statement.stamps().forEach(stamp -> paragraphs.add(stamp + "."));
+        statement.forOwner().forEach(told -> paragraphs.add(told + "."));
         return new Section(
                 HEADING,
                 paragraphs,

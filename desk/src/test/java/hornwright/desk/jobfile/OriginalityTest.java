@@ -60,7 +60,29 @@ class OriginalityTest {
                 .isEqualTo(Verdict.AGREES);
         OriginLine differs = only(of(found("foot.d", "synthetic felt", "unknown")));
         assertThat(differs.verdict()).isEqualTo(Verdict.DIFFERS);
-        assertThat(differs.words()).endsWith("so this is probably a later repair");
+        assertThat(differs.words())
+                .endsWith("; later repairers commonly use what is there, so this is probably a later repair");
+        assertThat(only(of(found("foot.d", "woven wool felt", "unknown"))).words())
+                .endsWith("so this is a later repair, or an exception of the works");
+    }
+
+    @Test
+    void the_owner_is_told_what_changes_the_worth_of_the_horn_and_what_nobody_can_know() {
+        assertThat(of(
+                                found("foot.d", "natural cork", "original"),
+                                found("foot.e", "synthetic felt", "later repair"),
+                                found("foot.f", "natural cork", "missing"),
+                                found("foot.g", "natural cork", "unknown"),
+                                found("foot.a", "woven wool felt", "original"))
+                        .forOwner())
+                .containsExactly(
+                        "1 place is later work (1 × foot), and not what left the factory",
+                        "1 place is missing (1 × foot), and what replaces it will be new",
+                        "1 place looks original (1 × foot), but such horns likely had another material: either the archive"
+                                + " has a gap here, or an old repair passes",
+                        "Of 1 place nobody has said whether the piece itself is original",
+                        "What is called original is likely so: the evidence from other horns is well supported at the least");
+        assertThat(of().forOwner()).isEmpty();
     }
 
     @Test

@@ -31,25 +31,32 @@ public record OriginalityStatement(String opening, List<String> stamps, List<Ori
         lines = List.copyOf(lines);
     }
 
+    /** What the owner should be told, most weighty first; each a sentence without its full stop. */
+    public List<String> forOwner() {
+        return isEmpty() ? List.of() : ForOwner.of(stamps, lines, byGroupOnly);
+    }
+
     /** Whether anybody looked at anything. */
     public boolean isEmpty() {
         return lines.isEmpty() && stamps.isEmpty();
     }
 
     /** Places of one verdict and grade, and for a doubt of one material, are one line. */
-    private record Said(Verdict verdict, @Nullable Grade grade, String material) {
+    private record Said(Verdict verdict, @Nullable Grade grade, String material, boolean laterUse) {
         private static final Comparator<Said> BEST_FIRST = Comparator.comparing(Said::verdict)
                 .thenComparing(said -> said.grade() == null ? Grade.NOT_ASSESSED : said.grade())
-                .thenComparing(Said::material);
+                .thenComparing(Said::material)
+                .thenComparing(Said::laterUse);
 
         static Said of(Built built, Found found) {
             Verdict verdict = Verdict.of(built, found);
+            boolean later = found.material() != null && LaterUse.note(found.material()).isPresent();
             return switch (verdict) {
-                case BORNE_OUT, AGREES, CONTESTED -> new Said(verdict, built.grade(), "");
-                case DOUBTED, DIFFERS -> new Said(verdict, built.grade(), String.valueOf(built.material()));
+                case BORNE_OUT, AGREES, CONTESTED -> new Said(verdict, built.grade(), "", later);
+                case DOUBTED, DIFFERS -> new Said(verdict, built.grade(), String.valueOf(built.material()), later);
                 case JUDGED, UNTOLD ->
-                    new Said(verdict, built.grade() == null ? Grade.NOT_ASSESSED : built.grade(), "");
-                case LATER, MISSING -> new Said(verdict, null, "");
+                    new Said(verdict, built.grade() == null ? Grade.NOT_ASSESSED : built.grade(), "", later);
+                case LATER, MISSING -> new Said(verdict, null, "", false);
             };
         }
 
@@ -61,17 +68,25 @@ public record OriginalityStatement(String opening, List<String> stamps, List<Ori
                 case JUDGED ->
                     "judged original at the bench; what the factory used there is not known from other horns" + mark();
                 case CONTESTED -> "judged original at the bench; what the factory used there is disputed" + mark();
-                case DOUBTED -> "judged original at the bench, but such horns " + likely + "had " + material + mark();
+                case DOUBTED -> "judged original at the bench, but such horns " + likely + "had " + material + mark()
+                            + repairers();
                 case AGREES ->
                     "of the material such horns " + likely + "left the factory with" + mark()
+                            + repairers()
                             + "; whether the piece itself is original was not judged";
                 case UNTOLD -> "cannot be told: not judged, and nothing to hold it against" + mark();
                 case DIFFERS ->
                     "not judged; such horns " + likely + "had " + material + mark()
-                            + ", so this is probably a later repair";
+                            + (laterUse
+                                    ? repairers() + ", so this is probably a later repair"
+                                    : ", so this is a later repair, or an exception of the works");
                 case LATER -> "later repairs";
                 case MISSING -> "missing";
             };
+        }
+
+        private String repairers() {
+            return laterUse ? "; later repairers commonly use what is there" : "";
         }
 
         private String mark() {

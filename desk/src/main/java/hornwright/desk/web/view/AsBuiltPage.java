@@ -76,9 +76,11 @@ public record AsBuiltPage(
             String kind) {}
 
     /** The statement of originality. */
-    public record Origin(String opening, List<String> stamps, List<Said> lines, String left) {
+    public record Origin(
+            String opening, List<String> stamps, List<Said> lines, List<String> forOwner, String left) {
         public Origin {
             stamps = List.copyOf(stamps);
+            forOwner = List.copyOf(forOwner);
             lines = List.copyOf(lines);
         }
     }

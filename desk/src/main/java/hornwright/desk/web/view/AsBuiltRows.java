@@ -155,6 +155,7 @@ public final class AsBuiltRows {
                 statement.opening(),
                 statement.stamps(),
                 statement.lines().stream().map(AsBuiltRows::said).toList(),
+                statement.forOwner(),
                 left == 0 ? "" : left + " places were passed over with their group; of these nothing is said.");
     }
 
