@@ -77,7 +77,7 @@ class OriginalityTest {
                         .forOwner())
                 .containsExactly(
                         "1 place is later work (1 × foot), and not what left the factory",
-                        "1 place is missing (1 × foot), and what replaces it will be new",
+                        "1 place is missing (1 × foot), and will be replaced by something new",
                         "1 place looks original (1 × foot), but such horns likely had another material: either the archive"
                                 + " has a gap here, or an old repair passes",
                         "Of 1 place nobody has said whether the piece itself is original",

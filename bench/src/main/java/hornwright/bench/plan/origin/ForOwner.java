@@ -17,8 +17,14 @@ final class ForOwner {
             told.add("Parts carry different numbers: this may be one horn made of two");
         }
         add(told, lines, Verdict.LATER, "is later work", "are later work", "and not what left the factory");
-        add(told, lines, Verdict.MISSING, "is missing", "are missing", "and what replaces it will be new");
-        add(told, lines, Verdict.DIFFERS, "differs", "differ", "from what such horns likely had, and nobody has judged it");
+        add(told, lines, Verdict.MISSING, "is missing", "are missing", "and will be replaced by something new");
+        add(
+                told,
+                lines,
+                Verdict.DIFFERS,
+                "differs",
+                "differ",
+                "from what such horns likely had, and nobody has judged it");
         add(
                 told,
                 lines,

@@ -50,7 +50,8 @@ public record OriginalityStatement(String opening, List<String> stamps, List<Ori
 
         static Said of(Built built, Found found) {
             Verdict verdict = Verdict.of(built, found);
-            boolean later = found.material() != null && LaterUse.note(found.material()).isPresent();
+            boolean later =
+                    found.material() != null && LaterUse.note(found.material()).isPresent();
             return switch (verdict) {
                 case BORNE_OUT, AGREES, CONTESTED -> new Said(verdict, built.grade(), "", later);
                 case DOUBTED, DIFFERS -> new Said(verdict, built.grade(), String.valueOf(built.material()), later);
@@ -68,8 +69,8 @@ public record OriginalityStatement(String opening, List<String> stamps, List<Ori
                 case JUDGED ->
                     "judged original at the bench; what the factory used there is not known from other horns" + mark();
                 case CONTESTED -> "judged original at the bench; what the factory used there is disputed" + mark();
-                case DOUBTED -> "judged original at the bench, but such horns " + likely + "had " + material + mark()
-                            + repairers();
+                case DOUBTED ->
+                    "judged original at the bench, but such horns " + likely + "had " + material + mark() + repairers();
                 case AGREES ->
                     "of the material such horns " + likely + "left the factory with" + mark()
                             + repairers()

@@ -76,8 +76,7 @@ public record AsBuiltPage(
             String kind) {}
 
     /** The statement of originality. */
-    public record Origin(
-            String opening, List<String> stamps, List<Said> lines, List<String> forOwner, String left) {
+    public record Origin(String opening, List<String> stamps, List<Said> lines, List<String> forOwner, String left) {
         public Origin {
             stamps = List.copyOf(stamps);
             forOwner = List.copyOf(forOwner);
