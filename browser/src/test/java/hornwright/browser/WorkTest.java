@@ -43,6 +43,28 @@ final class WorkTest {
         }
     }
 
+    @Test
+    void a_stage_tells_what_it_voids_before_it_is_said_and_what_it_voided_afterwards() throws Exception {
+        try (Program program = Program.start(folder.resolve("voids"), "--demo");
+                Browser browser = Browser.open()) {
+            Page page = browser.page();
+            page.navigate(program.address() + "/horn/q-0001/work");
+            page.locator("summary", new Page.LocatorOptions().setHasText("What the next stages void"))
+                    .click();
+            assertThat(page.locator(".voids dd").first()).containsText("worst rim gap of 7");
+            page.getByLabel("The work has come to").selectOption("KEYS_FITTED");
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Say so"))
+                    .click();
+            assertThat(page.locator(".saved")).containsText("no longer counts: ");
+            page.locator("summary", new Page.LocatorOptions().setHasText("No longer counts"))
+                    .click();
+            assertThat(page.locator(".voids li").first()).containsText("front height: ");
+            page.navigate(program.address() + "/horn/q-0001/holes");
+            assertThat(page.locator(".told .remark").first()).containsText("counts no longer");
+            Assertions.assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
     private static void press(Page page, String name) {
         page.getByRole(
                         AriaRole.BUTTON,

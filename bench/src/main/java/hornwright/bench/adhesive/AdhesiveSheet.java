@@ -120,7 +120,7 @@ public final class AdhesiveSheet {
     private Remedy way(Adhesive adhesive, boolean warm, boolean named) {
         AdhesiveRemoval way = AdhesiveRemoval.of(adhesive, finish().orElse(Finish.SPIRIT_LACQUER), warm);
         String words = named ? "%s: %s".formatted(capital(adhesive.word()), way.way()) : way.way();
-        return new Remedy(words, "", 1, 3, Reversible.YES, way.hazards());
+        return new Remedy(words, "", 1, 3, Reversible.PARTLY, way.hazards());
     }
 
     /** What was said on this sheet, else what the survey found, with at how many places of the batch. */
