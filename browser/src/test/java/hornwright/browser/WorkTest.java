@@ -55,7 +55,7 @@ final class WorkTest {
             page.getByLabel("The work has come to").selectOption("KEYS_FITTED");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Say so"))
                     .click();
-            assertThat(page.locator(".saved")).containsText("no longer counts: ");
+            assertThat(page.locator(".voided")).containsText("No longer counts: ");
             page.locator("summary", new Page.LocatorOptions().setHasText("No longer counts"))
                     .click();
             assertThat(page.locator(".voids li").first()).containsText("front height: ");

@@ -46,11 +46,16 @@ final class WorkPages {
 
     private void show(Context context) {
         OnBench bench = desk.bench(context);
+        Optional<Posted> kept = kept(context, bench);
         desk.answer(
                 context,
                 "work",
                 new WorkRows(bench, desk.plans().inputs(bench.job()), Desk::fresh, Instant.now())
-                        .page(desk.frame(context, bench, "Work", "work"), said(context, bench)));
+                        .page(
+                                desk.frame(context, bench, "Work", "work"),
+                                kept.map(posted -> "saved " + Clocks.time(posted.at()))
+                                        .orElse(""),
+                                kept.map(posted -> voided(posted, bench)).orElse("")));
     }
 
     private void record(Context context) {
@@ -149,23 +154,22 @@ final class WorkPages {
         return changed ? step.id().replaceFirst("^[a-z]+\\.", "") : step.id();
     }
 
-    /** When it was kept; of a stage also what no longer counts since. */
-    private String said(Context context, OnBench bench) {
+    /** The edit a browser was sent back with, if there is one. */
+    private static Optional<Posted> kept(Context context, OnBench bench) {
         String seq = context.queryParam("saved");
         boolean known = seq != null
                 && seq.matches("[1-9]\\d{0,8}")
                 && Long.parseLong(seq) <= bench.history().seq();
-        if (!known) {
-            return "";
-        }
-        Posted posted = bench.history().edits().get(Integer.parseInt(seq) - 1);
-        String saved = "saved " + Clocks.time(posted.at());
+        return known ? Optional.of(bench.history().edits().get(Integer.parseInt(seq) - 1)) : Optional.empty();
+    }
+
+    /** What no longer counts since a stage was said; empty when something else was. */
+    private String voided(Posted posted, OnBench bench) {
         return posted.edit() instanceof StageReached reached
                 ? bench.history()
                         .stateAt(posted.seq() - 1)
-                        .map(before -> "%s; %s"
-                                .formatted(saved, LapseRows.said(desk.plans().inputs(before), reached.stage())))
-                        .orElse(saved)
-                : saved;
+                        .map(before -> LapseRows.said(desk.plans().inputs(before), reached.stage()))
+                        .orElse("")
+                : "";
     }
 }

@@ -45,7 +45,7 @@ class StageLapseTest {
         String said =
                 wire.post(horn + "/stage", "stage=KEYS_FITTED&seq=" + seq()).header("Location");
         assertThat(wire.get(said).body())
-                .contains("no longer counts: play of D</p>", "<li>play: D</li>")
+                .contains("No longer counts: play of D.</p>", "<li>play: D</li>")
                 .contains("nothing to do at 1");
         String fit = wire.get(horn + "/fit").body();
         assertThat(fit).contains("counts no longer: taken at arrival; since then: keys fitted");

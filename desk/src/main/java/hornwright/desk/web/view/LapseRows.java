@@ -37,7 +37,7 @@ public final class LapseRows {
     /** What saying this stage just voided, as a sentence; from the inputs as they were before it was said. */
     public static String said(PlanInputs before, Stage stage) {
         String words = words(Lapse.by(before, stage));
-        return words.isEmpty() ? "no reading lapses by it" : "no longer counts: " + words;
+        return words.isEmpty() ? "No reading lapses by this stage." : "No longer counts: " + words + ".";
     }
 
     private static String whole(Lapse lapse) {

@@ -18,6 +18,7 @@ public record WorkPage(
         List<StepRow> now,
         List<StepRow> again,
         List<StageRow> stages,
+        String voided,
         List<Voids> voids,
         List<String> lapsed) {
     public WorkPage {

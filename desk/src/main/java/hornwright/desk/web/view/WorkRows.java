@@ -53,7 +53,8 @@ public final class WorkRows {
         this.clock = StageClock.of(bench.job().readings().current());
     }
 
-    public WorkPage page(Frame frame, String said) {
+    /** @param voided what no longer counts since the stage just said; empty when none was */
+    public WorkPage page(Frame frame, String said, String voided) {
         List<PlannedStep> order = bench.plan().order();
         return new WorkPage(
                 frame,
@@ -80,6 +81,7 @@ public final class WorkRows {
                         .map(this::stage)
                         .filter(stage -> !stage.steps().isEmpty())
                         .toList(),
+                voided,
                 lapses.ahead(),
                 lapses.already());
     }
