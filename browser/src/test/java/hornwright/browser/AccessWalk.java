@@ -23,7 +23,7 @@ record AccessWalk(
     private static final String SMALL = """
             () => [...document.querySelectorAll("a, button, input:not([type=hidden]), select, textarea, summary")]
               .filter(e => e.checkVisibility() && !e.closest("svg") && !e.matches(".skip, .lead a, .cells button"))
-              .map(e => [e.closest("label.swab, label.plate, label.tick-line") ?? e, e])
+              .map(e => [e.closest("label") ?? (e.matches("[type=checkbox], [type=radio]") && e.labels[0] || e), e])
               .filter(([e]) => e.getBoundingClientRect().height < 43.5)
               .map(([e]) => e.outerHTML.slice(0, 120))""";
 
