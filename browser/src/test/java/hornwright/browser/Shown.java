@@ -75,6 +75,7 @@ record Shown(Program program, String horn) {
                 new PageOf("stock", "/stock"),
                 new PageOf("materials", "/materials"),
                 new PageOf("rules", "/rules"),
+                new PageOf("shop-history", "/history"),
                 new PageOf("refusal", "/horn/q-9999"));
     }
 }

@@ -63,6 +63,7 @@ public final class Site {
                 new SoundPages(desk)::routes,
                 new LeakPages(desk)::routes,
                 new HistoryPages(desk)::routes,
+                new ShopHistoryPages(desk)::routes,
                 new LivePages(desk)::routes,
                 new StockPages(desk)::routes,
                 new RulesPages(desk)::routes);
