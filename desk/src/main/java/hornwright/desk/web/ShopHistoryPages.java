@@ -4,8 +4,6 @@ import hornwright.bench.job.StreamName;
 import hornwright.bench.stock.StockItem;
 import hornwright.desk.use.ShowHistory;
 import hornwright.desk.use.Undo;
-import hornwright.desk.web.view.ArchiveHistoryPage;
-import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.ShopHistoryPage;
 import hornwright.desk.web.view.Written;
@@ -23,14 +21,16 @@ final class ShopHistoryPages {
 
     /** Materials are rules: their figures lie in the same stream. */
     private enum Kept {
-        RULES("Rules and materials", StreamName.RULES),
-        STOCK("Stock", StreamName.STOCK);
+        RULES("Rules and materials", "rules", StreamName.RULES),
+        STOCK("Stock", "stock", StreamName.STOCK);
 
         private final String title;
+        private final String word;
         private final StreamName stream;
 
-        Kept(String title, StreamName stream) {
+        Kept(String title, String word, StreamName stream) {
             this.title = title;
+            this.word = word;
             this.stream = stream;
         }
     }
@@ -43,7 +43,8 @@ final class ShopHistoryPages {
 
     void routes(RoutesConfig routes) {
         routes.get("/history", this::show);
-        routes.post("/history/undo", this::undo);
+        routes.post("/history/rules/undo", context -> undo(context, Kept.RULES));
+        routes.post("/history/stock/undo", context -> undo(context, Kept.STOCK));
     }
 
     private void show(Context context) {
@@ -53,23 +54,15 @@ final class ShopHistoryPages {
                 new ShopHistoryPage(
                         desk.frame(context, "History of the shop"),
                         Stream.of(Kept.values())
-                                .map(kept -> new ShopHistoryPage.Part(kept.title, kept.name(), lines(kept.stream)))
+                                .map(kept -> new ShopHistoryPage.Part(
+                                        kept.title,
+                                        kept.word,
+                                        EditDays.of(newest(kept.stream), words -> OnBench.capital(named(words)))))
                                 .toList()));
     }
 
-    private List<ArchiveHistoryPage.Line> lines(StreamName stream) {
-        return new ShowHistory(desk.shop())
-                .of(stream).stream()
-                        .limit(NEWEST)
-                        .map(line -> new ArchiveHistoryPage.Line(
-                                line.seq(),
-                                Clocks.day(line.at()) + " " + Clocks.time(line.at()),
-                                OnBench.capital(named(line.words())),
-                                line.undone(),
-                                line.whyNotUndo().isEmpty(),
-                                line.undone() ? "taken back" : line.whyNotUndo().orElse(""),
-                                Desk.fresh()))
-                        .toList();
+    private List<ShowHistory.Line> newest(StreamName stream) {
+        return new ShowHistory(desk.shop()).of(stream).stream().limit(NEWEST).toList();
     }
 
     /** An edit in the words of the pages where it was made, not by the id of its rule or goods. */
@@ -91,13 +84,12 @@ final class ShopHistoryPages {
         return item.kind().word() + " of " + item.material() + across + thick;
     }
 
-    private void undo(Context context) {
+    private void undo(Context context, Kept kept) {
         String edit = Desk.field(context, "edit");
         if (!edit.matches("\\d{1,15}")) {
             throw new Refusal(422, "Say which edit is to be taken back, by its number.");
         }
-        Kept kept = Choices.of(Kept.class, Desk.field(context, "of"), Kept.RULES);
         Desk.kept(new Undo(desk.shop()).undo(kept.stream, Desk.form(context), Long.parseLong(edit)));
-        Back.to(context, "/history#" + kept.name() + "-" + edit);
+        Back.to(context, "/history#" + kept.word);
     }
 }

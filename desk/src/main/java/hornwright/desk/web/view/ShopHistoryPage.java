@@ -8,10 +8,10 @@ public record ShopHistoryPage(Frame frame, List<Part> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** @param of the word by which the form says which of them it means */
-    public record Part(String title, String of, List<ArchiveHistoryPage.Line> lines) {
+    /** @param of the last word of the address where one of them is taken back */
+    public record Part(String title, String of, List<HistoryPage.Day> days) {
         public Part {
-            lines = List.copyOf(lines);
+            days = List.copyOf(days);
         }
     }
 }
