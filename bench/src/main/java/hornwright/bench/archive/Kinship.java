@@ -54,7 +54,7 @@ final class Kinship {
         together = together();
     }
 
-    /** The places that go with each other. */
+    /** The places that go with each other: one after another is taken in or left out until none changes its side. */
     private Set<String> together() {
         Set<String> all = new LinkedHashSet<>();
         looks.forEach((place, seen) -> {
@@ -62,16 +62,21 @@ final class Kinship {
                 all.add(place);
             }
         });
-        Set<String> going = all;
+        Set<String> going = new LinkedHashSet<>(all);
         for (int round = 0; round < ROUNDS; round++) {
-            Set<String> before = going;
-            going = new LinkedHashSet<>(
-                    all.stream().filter(place -> follows(place, before) >= HALF).toList());
+            Set<String> before = Set.copyOf(going);
+            for (String place : all) {
+                if (follows(place, going) >= HALF) {
+                    going.add(place);
+                } else {
+                    going.remove(place);
+                }
+            }
             if (going.equals(before)) {
                 break;
             }
         }
-        return going;
+        return new LinkedHashSet<>(all.stream().filter(going::contains).toList());
     }
 
     /** Probability that a place goes with these others. */

@@ -23,9 +23,14 @@ class KinTest {
         String id = "w-" + serial;
         horns.putIfAbsent(
                 id, new Witness(id, serial, Voice.ALTO, "Tarrant & Loe", "", null, Integrity.ORIGINAL, Map.of()));
-        looks.add(new Observation(
-                id + "." + place + looks.size(),
+        looks.add(measured(id + "." + place + looks.size(), id, place, material));
+    }
+
+    /** A look at an unaltered part, measured and written down. */
+    static Observation measured(String id, String witness, String place, String material) {
+        return new Observation(
                 id,
+                witness,
                 place,
                 material,
                 null,
@@ -36,10 +41,10 @@ class KinTest {
                 new Means.Examined(Method.MEASURED, true),
                 Hand.FIRST,
                 Bearing.DIRECT,
-                new Origin(id, Kind.OBJECT),
+                new Origin(witness, Kind.OBJECT),
                 Interest.NEUTRAL,
-                "page " + serial,
-                null));
+                "page " + witness,
+                null);
     }
 
     private Archive archive() {
