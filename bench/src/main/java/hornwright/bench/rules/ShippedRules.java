@@ -83,6 +83,8 @@ final class ShippedRules {
             sound.model_cents | 4 | 0 | cents | 0 | 30 | one standard deviation of what the air column does not know of a note of a real horn | bench judgement
             sound.leak-times | 1 | 0.3 |  | 0.2 | 3 | what a leak takes from a note of a real horn, over what the air column says | bench judgement
             sound.effect-times | 1 | 0.1 |  | 0.5 | 2 | what a height does on a real horn, over what the air column says | bench judgement
+            foot.least_mm | 0.4 | 0 | mm | 0.1 | 3 | a piece at a stop thinner than this wears through; no height is offered that asks for one | bench judgement
+            foot.most_mm | 4.5 | 0 | mm | 1 | 10 | a piece at a stop thicker than this does not stay on; no height is offered that asks for one | bench judgement
             sound.bell-extra_mm | 0 | 0 | mm | -50 | 100 | the bell acts so much longer than waves in straight tubes say, because it flares; felt in the lowest two or three notes | bench judgement
             sound.note-within_cents | 10 | 0 | cents | 1 | 50 | a note further than this from its place, the common part taken off, is worth a height | bench judgement
             height.step-tolerance_mm | 0.4 | 0 | mm | 0.1 | 2 | a stack height this far off the line of its neighbours is the odd one out | bench judgement

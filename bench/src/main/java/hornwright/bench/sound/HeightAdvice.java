@@ -25,18 +25,21 @@ public final class HeightAdvice {
     private final HornShape shape;
     private final List<NoteTuning> notes;
     private final boolean[] chosen;
+    private final Map<String, FootRoom> foot;
     private final List<Fingering> fingerings;
     private final List<Cup> cups;
 
     private HeightAdvice(
-            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes, Set<String> chosen) {
+            Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes, Wish wish) {
         this.keywork = keywork;
         this.air = air;
         this.rules = rules;
         this.notes = notes;
-        this.chosen = new boolean[notes.size()];
-        for (int i = 0; i < this.chosen.length; i++) {
-            this.chosen[i] = chosen.isEmpty() || chosen.contains(notes.get(i).fingering());
+        foot = wish.foot();
+        chosen = new boolean[notes.size()];
+        for (int i = 0; i < chosen.length; i++) {
+            chosen[i] = wish.chosen().isEmpty()
+                    || wish.chosen().contains(notes.get(i).fingering());
         }
         cups = keywork.cups().list();
         fingerings = keywork.fingerings().list();
@@ -52,10 +55,23 @@ public final class HeightAdvice {
     public static HeightOffer offer(
             Keywork keywork, Air air, ShopRules rules, HornShape shape, List<NoteTuning> notes) {
         double common = median(notes.stream().mapToDouble(NoteTuning::cents).toArray());
-        return offer(keywork, air, rules, shape, notes, common, Set.of());
+        return offer(keywork, air, rules, shape, notes, common, new Wish(Set.of(), Map.of()));
     }
 
-    /** The same with what all notes share already told apart, for the fingerings that were chosen; for all when none was. */
+    /**
+     * What is asked of the heights.
+     *
+     * @param chosen fingerings that shall come nearer; none for all
+     * @param foot how far the pieces at the stops let cups move, by cup; what is missing lets it move anywhere
+     */
+    record Wish(Set<String> chosen, Map<String, FootRoom> foot) {
+        Wish {
+            chosen = Set.copyOf(chosen);
+            foot = Map.copyOf(foot);
+        }
+    }
+
+    /** The same with what all notes share already told apart. */
     static HeightOffer offer(
             Keywork keywork,
             Air air,
@@ -63,8 +79,8 @@ public final class HeightAdvice {
             HornShape shape,
             List<NoteTuning> notes,
             double common,
-            Set<String> chosen) {
-        return new HeightAdvice(keywork, air, rules, shape, notes, chosen).offer(common);
+            Wish wish) {
+        return new HeightAdvice(keywork, air, rules, shape, notes, wish).offer(common);
     }
 
     private HeightOffer offer(double common) {
@@ -130,7 +146,7 @@ public final class HeightAdvice {
         return notes.stream().map(note -> fingerings.get(index(note))).toList();
     }
 
-    /** How far each cup may go down or up inside the shop's band for it; a cup without a band stays. */
+    /** How far each cup may go down or up inside the shop's band for it and as its foot lets it; a cup without a band stays. */
     private double[] room(boolean down) {
         double[] room = new double[cups.size()];
         for (int i = 0; i < room.length; i++) {
@@ -140,7 +156,10 @@ public final class HeightAdvice {
             ToneHole hole = keywork.holeOf(cup);
             if (end != null && !hole.octaveVent()) {
                 double reach = end.value() - height(cup);
-                room[i] = down ? Math.min(0, reach) : Math.max(0, reach);
+                FootRoom stop = foot.getOrDefault(cup.id(), FootRoom.ANY);
+                room[i] = down
+                        ? Math.min(0, Math.max(reach, stop.downMm()))
+                        : Math.max(0, Math.min(reach, stop.upMm()));
             }
         }
         return room;

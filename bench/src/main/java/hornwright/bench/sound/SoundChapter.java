@@ -142,8 +142,9 @@ public final class SoundChapter {
                     return new NoteTuning(note.id(), cents.value() + settled.getOrDefault(note.id(), 0.0), cents.u());
                 })
                 .toList();
+        HeightAdvice.Wish wish = new HeightAdvice.Wish(ask.chosen(), FootRoom.of(ask));
         return HeightAdvice.offer(
-                keywork, AIR, ask.rules(), start, notes, played.common().value(), ask.chosen());
+                keywork, AIR, ask.rules(), start, notes, played.common().value(), wish);
     }
 
     /** What a person accepted, against the factory's heights. */
