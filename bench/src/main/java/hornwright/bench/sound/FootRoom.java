@@ -30,10 +30,12 @@ record FootRoom(double downMm, double upMm) {
 
     private static Optional<FootRoom> of(SoundQuestion ask, Layer layer) {
         Optional<PlannedNumber> ratio = ask.plan().number(layer.place(), NumberName.RATIO);
-        return ask.plan().number(layer.place(), NumberName.THICKNESS).flatMap(thickness -> ratio.map(rise -> {
-            double thinner = thickness.value() - ask.rules().value("foot.least_mm");
-            double thicker = ask.rules().value("foot.most_mm") - thickness.value();
-            return new FootRoom(-Math.max(0, thicker * rise.value()), Math.max(0, thinner * rise.value()));
-        }));
+        return ask.plan()
+                .number(layer.place(), NumberName.THICKNESS)
+                .flatMap(thickness -> ratio.map(rise -> {
+                    double thinner = thickness.value() - ask.rules().value("foot.least_mm");
+                    double thicker = ask.rules().value("foot.most_mm") - thickness.value();
+                    return new FootRoom(-Math.max(0, thicker * rise.value()), Math.max(0, thinner * rise.value()));
+                }));
     }
 }

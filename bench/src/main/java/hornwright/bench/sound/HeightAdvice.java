@@ -157,9 +157,8 @@ public final class HeightAdvice {
             if (end != null && !hole.octaveVent()) {
                 double reach = end.value() - height(cup);
                 FootRoom stop = foot.getOrDefault(cup.id(), FootRoom.ANY);
-                room[i] = down
-                        ? Math.min(0, Math.max(reach, stop.downMm()))
-                        : Math.max(0, Math.min(reach, stop.upMm()));
+                room[i] =
+                        down ? Math.min(0, Math.max(reach, stop.downMm())) : Math.max(0, Math.min(reach, stop.upMm()));
             }
         }
         return room;

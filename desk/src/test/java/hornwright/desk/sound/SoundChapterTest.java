@@ -184,7 +184,8 @@ class SoundChapterTest {
     @Test
     void no_height_is_offered_that_would_ask_for_a_foot_too_thin_to_last() {
         Plan plan = Planner.plan(PlanInputs.of(keywork).withReadings(List.of(read(factoryMm))));
-        double foot = plan.number("foot.g-sharp", NumberName.THICKNESS).orElseThrow().value();
+        double foot =
+                plan.number("foot.g-sharp", NumberName.THICKNESS).orElseThrow().value();
         SoundQuestion ask = new SoundQuestion(
                 keywork,
                 plan,
@@ -192,11 +193,12 @@ class SoundChapterTest {
                 List.of(),
                 List.of(),
                 List.of(test(Stage.ARRIVAL, 0)));
-        double ratio = plan.number("foot.g-sharp", NumberName.RATIO).orElseThrow().value();
+        double ratio =
+                plan.number("foot.g-sharp", NumberName.RATIO).orElseThrow().value();
         assertThat(answer(Stage.ARRIVAL, 0).offered()).isNotEmpty();
         assertThat(SoundChapter.answer(ask).offered())
-                .allSatisfy(line -> assertThat(line.to().value() - line.from().value())
-                        .isLessThanOrEqualTo(0.05 * ratio + 1e-9));
+                .allSatisfy(line ->
+                        assertThat(line.to().value() - line.from().value()).isLessThanOrEqualTo(0.05 * ratio + 1e-9));
     }
 
     @Test
