@@ -9,6 +9,7 @@ import hornwright.desk.web.view.MeasurePage;
 import hornwright.desk.web.view.MeasureSheet;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
+import hornwright.desk.web.view.Settles;
 import hornwright.desk.web.view.PlacePanel;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -50,6 +51,7 @@ final class MeasurePages {
                         sheet.word(),
                         sheet.title(),
                         sheet.how(),
+                        Settles.sheet(bench, sheet),
                         sheet.wordy(),
                         instruments(context, sheet),
                         sheet.takesLengths() ? Units.choices(context) : List.of(),

@@ -16,6 +16,7 @@ import hornwright.desk.web.view.MeasureSheet;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PointPage;
+import hornwright.desk.web.view.Settles;
 import hornwright.desk.web.view.Points;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -171,6 +172,7 @@ final class PointPages {
                 reading.filter(known -> fault.isEmpty() && known.when() != null)
                         .map(known -> "saved " + Clocks.when(Objects.requireNonNull(known.when()), Instant.now()))
                         .orElse(""),
+                reading.isPresent() ? "" : Settles.field(bench, point.column(), point.of()),
                 fault,
                 sure,
                 base + (n + 1) % points.count(),

@@ -6,6 +6,7 @@ import java.util.List;
  * The measuring grid. Question: what does the instrument read, point by point, and what follows at once?
  *
  * @param seq how far the job had come when this was made
+ * @param settles what its empty fields would decide, in words; empty when the plan asks for none of them
  * @param instruments to read with, the usual one first; empty where nothing is measured
  * @param fresh the key of the next save, so that a repeat is harmless
  */
@@ -18,6 +19,7 @@ public record MeasurePage(
         String sheet,
         String title,
         String how,
+        String settles,
         boolean wordy,
         List<PlacePanel.Option> instruments,
         List<UnitChoice> units,

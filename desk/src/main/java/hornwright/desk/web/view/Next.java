@@ -15,6 +15,14 @@ import java.util.List;
 public record Next(String missing, String next, String brief, String go, String label) {
     public static Next of(OnBench bench) {
         List<Missing> missing = bench.plan().missing();
+        if (untouched(bench)) {
+            return new Next(
+                    count(missing.size()),
+                    "the first ten minutes, in four parts; each pays at once.",
+                    "The first ten minutes",
+                    bench.address("arrival"),
+                    "Begin");
+        }
         if (missing.isEmpty()) {
             return new Next("nothing the plan asks for.", "", "", "", "");
         }
@@ -27,6 +35,14 @@ public record Next(String missing, String next, String brief, String go, String 
                 OnBench.capital(first.measure()),
                 address(bench, first),
                 sheet == null ? "Look at it" : "Measure it");
+    }
+
+    /** Nobody has said, seen or measured anything of it yet. */
+    private static boolean untouched(OnBench bench) {
+        return bench.job().readings().current().isEmpty()
+                && bench.job().findings().places().isEmpty()
+                && bench.job().findings().groups().isEmpty()
+                && bench.job().agreedUse().isEmpty();
     }
 
     private static String count(int size) {

@@ -8,6 +8,7 @@ import java.util.List;
  * @param n which point of the sheet, counted from 0
  * @param position "7 of 48"
  * @param value what stands in the field
+ * @param settles what it would decide while the field is empty; empty when the plan does not ask for it
  * @param fault why it was not kept; empty when nothing is wrong
  * @param sure the text that was asked about: sent again it is kept
  * @param skip where the next point is; {@code back} where the one before
@@ -28,6 +29,7 @@ public record PointPage(
         String unit,
         String value,
         String said,
+        String settles,
         String fault,
         String sure,
         String skip,
