@@ -128,7 +128,7 @@ final class PointTest {
         plain.locator("#value").fill("48.75");
         plain.locator("#value").press("Enter");
         assertThat(plain.locator("#point .num").first()).containsText("2 of 48");
-        plain.getByText("Take back").click();
+        plain.locator("[value=back]").click();
         assertThat(plain.locator("#point .num").first()).containsText("1 of 48");
         assertThat(plain.locator("#value")).hasValue("");
         plain.context().close();

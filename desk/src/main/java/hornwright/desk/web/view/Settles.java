@@ -12,7 +12,8 @@ public final class Settles {
     /** Of one field: "it would settle pad diameter, the order"; empty when the plan does not ask for it. */
     public static String field(OnBench bench, MeasureSheet.Column column, String of) {
         return said(bench.plan().missing().stream()
-                .filter(missing -> missing.kind() == column.kind() && missing.of().equals(of)));
+                .filter(missing ->
+                        missing.kind() == column.kind() && missing.of().equals(of)));
     }
 
     /** Of the empty fields of a sheet together. */
