@@ -148,7 +148,7 @@ final class ArchivePages {
     }
 
     private void state(Context context) {
-        WitnessForm form = new WitnessForm(context);
+        WitnessForm form = new WitnessForm(context, desk.shop());
         Voice voice = Choices.of(Voice.class, Desk.field(context, "voice"), Voice.ALTO);
         String origin = Desk.field(context, "origin");
         if (origin.isEmpty()) {

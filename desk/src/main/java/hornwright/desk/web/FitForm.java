@@ -15,6 +15,7 @@ import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Voice;
 import hornwright.desk.units.Typed;
 import hornwright.desk.use.Keyworks;
+import hornwright.desk.use.Shop;
 import hornwright.desk.web.view.WitnessRows;
 import io.javalin.http.Context;
 import java.util.List;
@@ -29,9 +30,9 @@ final class FitForm {
     private final Context context;
     private final WitnessForm form;
 
-    FitForm(Context context) {
+    FitForm(Context context, Shop shop) {
         this.context = context;
-        this.form = new WitnessForm(context);
+        this.form = new WitnessForm(context, shop);
     }
 
     List<String> faults() {

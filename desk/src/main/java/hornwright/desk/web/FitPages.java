@@ -116,7 +116,7 @@ final class FitPages {
     }
 
     private void add(Context context) {
-        FitForm form = new FitForm(context);
+        FitForm form = new FitForm(context, desk.shop());
         Optional<Fitting> fitting = form.fitting("fits-"
                 + Desk.form(context).key().replaceAll("[^A-Za-z0-9]", "").toLowerCase(java.util.Locale.ROOT));
         if (fitting.isEmpty()) {

@@ -34,7 +34,8 @@ final class Uploads {
     private static final Limit BAG = new Limit(
             64L << 20, "That is too large for one page: at most 64 megabytes. The command receive takes more.");
 
-    private static final Pattern PHOTOS_OF_A_HORN = Pattern.compile("/horn/[^/]+/photos");
+    private static final Pattern PHOTOS_OF_A_HORN =
+            Pattern.compile("/horn/[^/]+/photos|/archive/(witness/[^/]+/looks|statement|fits)");
 
     private Uploads() {}
 

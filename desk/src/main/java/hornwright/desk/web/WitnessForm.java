@@ -16,7 +16,12 @@ import hornwright.bench.horn.Form;
 import hornwright.bench.horn.Keywork;
 import hornwright.bench.horn.Place;
 import hornwright.bench.horn.Voice;
+import hornwright.desk.picture.CleanPicture;
+import hornwright.desk.picture.Darkroom;
+import hornwright.desk.picture.UnreadablePicture;
 import hornwright.desk.units.Typed;
+import hornwright.desk.use.KeepFile;
+import hornwright.desk.use.Shop;
 import hornwright.desk.web.view.MeansChoice;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.WitnessRows;
@@ -37,10 +42,17 @@ final class WitnessForm {
     private static final String STAMP = "([a-z][a-z -]{0,30})[ :]+([A-Za-z0-9/-]{1,12})";
 
     private final Context context;
+    private final @Nullable Shop shop;
     private final List<String> faults = new ArrayList<>();
 
     WitnessForm(Context context) {
+        this(context, null);
+    }
+
+    /** @param shop where a picture or scan that comes along is kept; null where none can come */
+    WitnessForm(Context context, @Nullable Shop shop) {
         this.context = context;
+        this.shop = shop;
     }
 
     List<String> faults() {
@@ -99,10 +111,7 @@ final class WitnessForm {
         MeansChoice means = Choices.of(MeansChoice.class, field("means"), MeansChoice.MAY_BE_LATER);
         Kind kind = means.means().kind();
         String origin = shortened("origin", "An origin");
-        String file = field("file");
-        if (!file.isEmpty() && !file.matches("[0-9a-f]{64}")) {
-            faults.add("A file is named by its SHA-256, 64 digits and letters a to f.");
-        }
+        String file = file();
         return new How(
                 means.means(),
                 Choices.of(Hand.class, field("hand"), Hand.UNKNOWN),
@@ -111,6 +120,41 @@ final class WitnessForm {
                 Choices.of(Interest.class, field("interest"), Interest.NEUTRAL),
                 emptyIsNull(shortened("citation", "A citation")),
                 emptyIsNull(file));
+    }
+
+    /** The picture or scan behind it: one that comes along, or one that is kept already. */
+    private String file() {
+        String file = field("file");
+        Shop keeper = shop;
+        if (keeper == null) {
+            return file;
+        }
+        List<byte[]> pictures = Uploads.of(context, "picture");
+        if (!pictures.isEmpty()) {
+            return kept(keeper, pictures.getFirst());
+        }
+        boolean known = file.isEmpty()
+                || (file.matches("[0-9a-f]{64}")
+                        && new KeepFile(keeper).find(file).isPresent());
+        if (!known) {
+            faults.add("No picture of that name is kept here; put the picture or scan itself in.");
+        }
+        return known ? file : "";
+    }
+
+    /** Written anew like every photograph, without place or camera; kept only when nothing else is wrong. */
+    private String kept(Shop keeper, byte[] upload) {
+        try {
+            CleanPicture clean = Darkroom.develop(upload);
+            return faults.isEmpty()
+                    ? new KeepFile(keeper)
+                            .keep(clean.large(), CleanPicture.MEDIA)
+                            .sha256()
+                    : "";
+        } catch (UnreadablePicture unreadable) {
+            faults.add(unreadable.sentence());
+            return "";
+        }
     }
 
     /** Every stroke for which a material was chosen. */

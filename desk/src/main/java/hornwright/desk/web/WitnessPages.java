@@ -200,7 +200,7 @@ final class WitnessPages {
         Witness witness = witness(context);
         Keywork keywork = keywork(witness);
         Archive archive = archive(witness.maker());
-        WitnessForm form = new WitnessForm(context);
+        WitnessForm form = new WitnessForm(context, desk.shop());
         How how = form.how(
                 kind -> kind == Kind.PHOTO ? "photographs of " + witness.serial() : "horn " + witness.serial());
         List<Painting.Stroke> strokes = form.strokes(keywork);

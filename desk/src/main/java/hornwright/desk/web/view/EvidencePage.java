@@ -50,6 +50,7 @@ public record EvidencePage(
             String strength,
             List<String> why,
             String cited,
+            String picture,
             boolean against,
             String aside) {
         public Item {

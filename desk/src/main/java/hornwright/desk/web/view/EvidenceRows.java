@@ -150,6 +150,9 @@ public final class EvidenceRows {
                 item.evidence().citation() == null
                         ? "no citation"
                         : item.evidence().citation(),
+                item.evidence().file() == null
+                        ? ""
+                        : "/photo/" + item.evidence().file(),
                 other || item.against(),
                 item.resolved() == null
                         ? ""
