@@ -1,7 +1,6 @@
 package hornwright.bench.regulation;
 
 import hornwright.bench.rules.ShopRules;
-import java.util.Arrays;
 
 /**
  * Which contacts to alter by how much, so that after one round all named gaps are most likely shut. What is known of the
@@ -14,11 +13,20 @@ final class Choice {
     /** A change must raise the chance that everything is shut by more than about this share to be worth the work. */
     private static final double TROUBLE = 0.1;
 
+    /** The same for a contact that may well be right as it is, and is altered only for the sake of others. */
+    private static final double MORE_TROUBLE = 0.3;
+
     /** An error of less than so many of its own uncertainties may be none at all. */
     private static final double TELLING = 2;
 
     /** A logistic curve of this steepness is within 0.01 of the normal distribution. */
     private static final double LOGISTIC = 1.702;
+
+    /** Any contact may be moved so far where that shuts what would stay open, whether or not it is wrong itself. */
+    private static final double[] REACHES = {0.06, 0.03, 0.015};
+
+    /** A gap that stays open less often than this is left out of mind. */
+    private static final double RISKY = 0.03;
 
     private static final double[] NUDGES = {0.008, 0.004};
     private static final int MOST_SWEEPS = 2;
@@ -29,6 +37,11 @@ final class Choice {
     private double[] change;
     private double[] open;
     private double least;
+
+    /** -log of the chance that each gap is shut: at the change as it stands, and at the one looked at last. */
+    private double[] risk = {};
+
+    private double[] lastRisk = {};
 
     private Choice(Doubt doubt, double closedMm) {
         this.doubt = doubt;
@@ -48,9 +61,13 @@ final class Choice {
         }
         choice.weigh();
         choice.wholeOrNothing();
+        for (double reach : REACHES) {
+            choice.weigh();
+            choice.move(reach, true);
+        }
         for (double nudge : NUDGES) {
             choice.weigh();
-            choice.nudge(nudge);
+            choice.move(nudge, false);
         }
         return choice.change;
     }
@@ -62,23 +79,38 @@ final class Choice {
             for (int i = 0; i < change.length; i++) {
                 if (change[i] != 0) {
                     better |= tried(i, 0);
-                } else if (Math.abs(fit.errorsMm()[i]) > TELLING * fit.uMm(i)) {
+                } else if (isTelling(i)) {
                     better |= tried(i, -fit.errorsMm()[i]);
                 }
             }
         }
     }
 
-    private void nudge(double by) {
+    /** One contact at a time, while that helps. */
+    private void move(double by, boolean any) {
         boolean better = true;
         for (int sweep = 0; sweep < MOST_SWEEPS && better; sweep++) {
             better = false;
             for (int i = 0; i < change.length; i++) {
-                if (change[i] != 0) {
+                if (any ? mayHelp(i) : change[i] != 0) {
                     better |= tried(i, change[i] + by) || tried(i, change[i] - by);
                 }
             }
         }
+    }
+
+    private boolean isTelling(int contact) {
+        return Math.abs(fit.errorsMm()[contact]) > TELLING * fit.uMm(contact);
+    }
+
+    /** Whether a cup this contact bears on may well stay open. */
+    private boolean mayHelp(int contact) {
+        for (int gap = 0; gap < risk.length; gap++) {
+            if (risk[gap] > RISKY && doubt.judged().bears(contact, gap)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean tried(int contact, double mm) {
@@ -90,6 +122,7 @@ final class Choice {
         }
         change = other;
         least = cost;
+        risk = lastRisk;
         return true;
     }
 
@@ -97,15 +130,21 @@ final class Choice {
     private void weigh() {
         open = doubt.gapUMm(change);
         least = cost(change);
+        risk = lastRisk;
     }
 
     private double cost(double[] tried) {
         double[] gaps = doubt.judged().gapsMm(fit.left(tried), doubt.times());
-        double cost = TROUBLE * Arrays.stream(tried).filter(one -> one != 0).count();
+        double cost = 0;
+        for (int i = 0; i < tried.length; i++) {
+            cost += tried[i] == 0 ? 0 : isTelling(i) ? TROUBLE : MORE_TROUBLE;
+        }
         for (int i = 0; i < gaps.length; i++) {
             double room = (closedMm - gaps[i]) / Math.max(open[i], 1e-4);
-            cost += Math.log1p(Math.exp(-LOGISTIC * room));
+            gaps[i] = Math.log1p(Math.exp(-LOGISTIC * room));
+            cost += gaps[i];
         }
+        lastRisk = gaps;
         return cost;
     }
 }

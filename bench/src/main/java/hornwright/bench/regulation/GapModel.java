@@ -33,6 +33,7 @@ final class GapModel {
     private final List<String> links;
     private final double[] aimedMm;
     private final Map<Set<String>, Mechanism> byAway;
+    private final List<Set<String>> ways;
     private final List<Pressed> presses;
     private final List<String> pressed;
 
@@ -56,6 +57,7 @@ final class GapModel {
         this.links = links;
         this.aimedMm = aimedMm;
         this.byAway = byAway;
+        ways = watches.stream().map(watch -> Watch.ways(keywork, watch.press())).toList();
         presses = presses();
         pressed = presses.stream().map(Pressed::key).distinct().toList();
     }
@@ -84,6 +86,11 @@ final class GapModel {
     /** The same contacts seen through some of the watches. */
     GapModel watching(List<Watch> some) {
         return new GapModel(keywork, some, links, aimedMm, byAway);
+    }
+
+    /** Whether a finger that is felt at this watch works through this contact. */
+    boolean bears(int link, int watch) {
+        return ways.get(watch).contains(links.get(link));
     }
 
     List<Watch> watches() {

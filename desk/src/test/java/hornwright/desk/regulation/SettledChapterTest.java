@@ -17,6 +17,7 @@ import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.plan.settled.SettledAnswer.ContactLine;
 import hornwright.bench.plan.settled.SettledAnswer.GapLine;
 import hornwright.bench.plan.settled.SettledAnswer.HeightLine;
+import hornwright.bench.plan.settled.SettledAnswer.VentLine;
 import hornwright.bench.plan.settled.SettledChapter;
 import hornwright.bench.plan.settled.SettledQuestion;
 import hornwright.bench.plan.settled.SettledQuestion.Piece;
@@ -85,6 +86,31 @@ class SettledChapterTest {
         }
         assertThat(answer.gaps()).extracting(GapLine::watch).containsExactlyElementsOf(Watch.cups(ALTO));
         assertThat(answer.open()).isNotEmpty();
+    }
+
+    /** Second method: lost motion of the contact, carried to the vent by the arms; what gives under the thumb is left out. */
+    @Test
+    void an_octave_vent_opens_less_by_what_its_contact_loses_times_its_arms() {
+        SettledAnswer answer = planned(Treatment.REPLACE_LIKE);
+        assertThat(answer.vents()).extracting(VentLine::cup).containsExactly("cup.neck-octave", "cup.body-octave");
+        for (VentLine line : answer.vents()) {
+            Link contact = ALTO.links().get("link.octave-thumb-to-" + line.cup().replaceFirst("^cup\\.", ""));
+            double lost = answer.contacts().stream()
+                    .filter(one -> one.link().equals(contact.id()))
+                    .findFirst()
+                    .orElseThrow()
+                    .loses()
+                    .value();
+            double ratio = ALTO.cups().get(line.cup()).armMm() / contact.followerArmMm();
+            assertThat(line.less().value()).as(line.state()).isCloseTo(ratio * lost, within(0.1 * ratio * lost));
+            assertThat(line.opens().value()).isPositive();
+            assertThat(answer.becauses().leaves(line.less().because())).isNotEmpty();
+        }
+    }
+
+    @Test
+    void an_octave_mechanism_with_nothing_new_in_it_moves_nothing() {
+        assertThat(planned(Treatment.KEEP).vents()).isEmpty();
     }
 
     /** Second method: the springs in series of the settling package. */

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param heights of the cups whose stop carries something new
  * @param contacts with something new in them, in the order of the keywork
  * @param gaps under every cup one of those contacts decides
+ * @param vents of the octave mechanism, in the states that open them
  * @param days after the material was laid at which to look again
  * @param over of the packing by then, in hundredths
  */
@@ -20,6 +21,7 @@ public record SettledAnswer(
         List<HeightLine> heights,
         List<ContactLine> contacts,
         List<GapLine> gaps,
+        List<VentLine> vents,
         PlannedNumber days,
         PlannedNumber over,
         Becauses becauses) {
@@ -27,6 +29,7 @@ public record SettledAnswer(
         heights = List.copyOf(heights);
         contacts = List.copyOf(contacts);
         gaps = List.copyOf(gaps);
+        vents = List.copyOf(vents);
     }
 
     /**
@@ -53,6 +56,15 @@ public record SettledAnswer(
      * @param shut whether that still counts as shut
      */
     public record GapLine(Watch watch, PlannedNumber opens, PlannedNumber gap, boolean shut) {}
+
+    /**
+     * One octave vent in the state that opens it.
+     *
+     * @param state "thumb down, G up"
+     * @param opens how far it opens once its contacts have packed
+     * @param less than before they packed
+     */
+    public record VentLine(String state, String cup, PlannedNumber opens, PlannedNumber less) {}
 
     /** Whether anything moves at all. */
     public boolean moves() {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** From what every new layer loses to heights and gaps after the first weeks, the action run again with thinner contacts. */
 public final class SettledChapter {
@@ -28,6 +29,7 @@ public final class SettledChapter {
     private final Reasons reasons = new Reasons();
     private final Regulation regulation;
     private final Map<String, PlannedNumber> losses = new LinkedHashMap<>();
+    private final OctaveLoss octave;
     private final Map<Map<String, Double>, List<Expected>> runs = new HashMap<>();
 
     private SettledChapter(SettledQuestion ask) {
@@ -42,6 +44,7 @@ public final class SettledChapter {
             }
         }
         losses.values().removeIf(number -> !(number.value() > 0));
+        octave = new OctaveLoss(ask.keywork(), loss, reasons, ask.rules().value("regulation.force-times"));
     }
 
     public static SettledAnswer of(SettledQuestion ask) {
@@ -50,7 +53,10 @@ public final class SettledChapter {
                 .filter(foot -> foot.loses().value() > 0)
                 .map(chapter::height)
                 .toList();
-        List<ContactLine> contacts = chapter.losses.entrySet().stream()
+        List<ContactLine> contacts = Stream.concat(
+                        chapter.losses.entrySet().stream(),
+                        chapter.octave.losses().entrySet().stream()
+                                .filter(loss -> !chapter.losses.containsKey(loss.getKey())))
                 .map(loss -> new ContactLine(loss.getKey(), loss.getValue()))
                 .toList();
         List<Watch> cups = Watch.cups(ask.keywork());
@@ -63,7 +69,13 @@ public final class SettledChapter {
         PlannedNumber days = chapter.reasons.rule(ask.rules(), "settling.recheck_d");
         PlannedNumber over = chapter.over(days);
         return new SettledAnswer(
-                heights, contacts, gaps, days, over, ask.planned().and(chapter.reasons.table()));
+                heights,
+                contacts,
+                gaps,
+                chapter.octave.vents(),
+                days,
+                over,
+                ask.planned().and(chapter.reasons.table()));
     }
 
     private HeightLine height(Foot foot) {

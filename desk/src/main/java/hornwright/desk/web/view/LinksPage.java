@@ -96,6 +96,7 @@ public record LinksPage(
             List<PackedContact> contacts,
             List<PackedGap> gaps,
             String stays,
+            List<PackedVent> vents,
             List<PackedHeight> heights,
             Figure days,
             Figure over,
@@ -103,6 +104,7 @@ public record LinksPage(
         public Packed {
             contacts = List.copyOf(contacts);
             gaps = List.copyOf(gaps);
+            vents = List.copyOf(vents);
             heights = List.copyOf(heights);
         }
     }
@@ -110,6 +112,8 @@ public record LinksPage(
     public record PackedContact(String name, String address, Figure loses) {}
 
     public record PackedGap(String name, Figure opens, Figure gap, State state) {}
+
+    public record PackedVent(String name, Figure opens, Figure less) {}
 
     public record PackedHeight(String name, Figure set, Figure settled, Figure rises) {}
 

@@ -6,6 +6,7 @@ import hornwright.bench.plan.settled.SettledAnswer;
 import hornwright.bench.plan.settled.SettledAnswer.ContactLine;
 import hornwright.bench.plan.settled.SettledAnswer.GapLine;
 import hornwright.bench.plan.settled.SettledAnswer.HeightLine;
+import hornwright.bench.plan.settled.SettledAnswer.VentLine;
 import hornwright.desk.units.Shown;
 
 /** Writes where heights and gaps come to once new cork and felt have packed. */
@@ -31,6 +32,7 @@ final class PackedRows {
                         : shut == 1
                                 ? "The other one most likely stays shut."
                                 : "The other %d most likely stay shut.".formatted(shut),
+                settled.vents().stream().map(this::vent).toList(),
                 settled.heights().stream().map(this::height).toList(),
                 figure("days until the second look", settled.days()).withValue(whole(settled.days())),
                 figure("packing over by then", settled.over()),
@@ -80,6 +82,13 @@ final class PackedRows {
 
     static String whole(PlannedNumber days) {
         return Long.toString(Math.round(days.value()));
+    }
+
+    private LinksPage.PackedVent vent(VentLine line) {
+        return new LinksPage.PackedVent(
+                OnBench.capital(names.cup(line.cup())) + ", " + line.state(),
+                figure("opens", line.opens()),
+                figure("less than before", line.less()));
     }
 
     private LinksPage.PackedHeight height(HeightLine line) {
