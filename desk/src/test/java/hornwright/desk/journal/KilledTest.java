@@ -38,6 +38,13 @@ final class KilledTest {
     }
 
     @Test
+    @Tag("deep")
+    @Tag("journal")
+    void two_hundred_kills_lose_nothing_that_was_acknowledged_on_sqlite() throws Exception {
+        killAgainAndAgain(folder.toString(), new Place.InFolder(folder), 10 * ROUNDS);
+    }
+
+    @Test
     @Tag("postgres")
     void kills_of_the_program_lose_nothing_that_was_acknowledged_on_postgresql() throws Exception {
         String url = PostgresServer.freshDatabase();
