@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 /** What is on the horn, entered in one stroke over as many places as were looked at. */
-@Kind(word = "materials-found")
+@Kind(word = "materials-found", version = 2)
 public record MaterialsFound(List<Finding> places, List<GroupFinding> groups) implements JobEdit {
     public MaterialsFound {
         places = List.copyOf(places);

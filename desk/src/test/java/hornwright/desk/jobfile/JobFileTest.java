@@ -55,7 +55,7 @@ final class JobFileTest {
         assertThat(Planner.plan(job).places().stream()
                         .filter(place -> place.asBuilt().fromArchive()))
                 .isNotEmpty()
-                .allSatisfy(place -> assertThat(place.asBuilt().says()).contains(" · "));
+                .allSatisfy(place -> assertThat(place.asBuilt().says()).contains("(grade "));
     }
 
     @Test
