@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.SelectOption;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.assertj.core.api.Assertions;
@@ -36,11 +37,16 @@ final class EvidenceTest {
     }
 
     private static Page newHorn(String serial, boolean scripts) {
+        return newHorn(serial, scripts, "unknown");
+    }
+
+    private static Page newHorn(String serial, boolean scripts, String integrity) {
         Page page = browser.page(1280, 800, ColorScheme.LIGHT, scripts);
         page.navigate(program.address() + "/archive");
         page.getByText("A horn I have looked at").click();
         page.getByLabel("Serial number").fill(serial);
         page.getByLabel("Built").fill("1938~");
+        page.getByLabel("The horn is").selectOption(new SelectOption().setLabel(integrity));
         page.getByText("Say what I see on it").click();
         assertThat(page.locator("h1")).hasText("Alto " + serial);
         return page;
@@ -48,7 +54,7 @@ final class EvidenceTest {
 
     @Test
     void a_horn_is_painted_with_scripts_off_in_one_press_and_moves_the_ruler() {
-        Page page = newHorn("41210", false);
+        Page page = newHorn("41210", false, "original");
         page.getByLabel("Where it is written down").fill("bench book 9, page 2");
         page.locator("#group-lower-stack > summary").click();
         Locator feet = page.locator("[id='stroke-lower-stack.foot']");
