@@ -1,5 +1,7 @@
 package hornwright.desk.web;
 
+import hornwright.desk.web.page.Refusal;
+import hornwright.desk.web.page.Uploads;
 import io.javalin.http.Context;
 import java.util.Locale;
 import java.util.Set;

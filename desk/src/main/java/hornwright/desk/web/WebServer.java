@@ -1,6 +1,10 @@
 package hornwright.desk.web;
 
 import hornwright.desk.journal.Unusable;
+import hornwright.desk.web.page.Refusal;
+import hornwright.desk.web.page.Theme;
+import hornwright.desk.web.page.TourStops;
+import hornwright.desk.web.page.Uploads;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;

@@ -58,6 +58,22 @@ public final class ArchitectureTest {
             slices().matching("hornwright.desk.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule the_rooms_of_the_pages_have_no_cycles =
+            slices().matching("hornwright.desk.web.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule what_a_page_shows_knows_no_request = noClasses()
+            .that()
+            .resideInAPackage("hornwright.desk.web..")
+            .and()
+            .haveNameMatching(".*(Page|Rows)(\\$.*)?")
+            .or()
+            .resideInAPackage("hornwright.desk.web.view..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..");
+
+    @ArchTest
     static final ArchRule pages_and_commands_never_use_each_other = noClasses()
             .that()
             .resideInAPackage("hornwright.desk.web..")

@@ -6,6 +6,7 @@ import hornwright.desk.house.Checkout;
 import hornwright.desk.message.Messages;
 import hornwright.desk.use.OpenShop;
 import hornwright.desk.use.Shop;
+import hornwright.desk.web.page.Helps;
 import hornwright.desk.web.view.Help;
 import java.io.IOException;
 import java.nio.file.Path;

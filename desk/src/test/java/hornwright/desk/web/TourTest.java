@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hornwright.desk.message.Messages;
 import hornwright.desk.use.OpenShop;
 import hornwright.desk.use.Shop;
+import hornwright.desk.web.page.TourStops;
 import hornwright.desk.web.view.Tour;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.desk.use.OpenShop;
 import hornwright.desk.use.Shop;
+import hornwright.desk.web.page.Bay;
+import hornwright.desk.web.page.Sheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;

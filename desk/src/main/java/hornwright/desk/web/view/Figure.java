@@ -28,12 +28,12 @@ public record Figure(
     }
 
     /** A number that may lie below zero. */
-    static Figure signed(String horn, String label, PlannedNumber number) {
+    public static Figure signed(String horn, String label, PlannedNumber number) {
         return of(horn, label, number, true);
     }
 
     /** A number of a place under its own label. */
-    static Figure of(String horn, NumberName name, PlannedNumber number) {
+    public static Figure of(String horn, NumberName name, PlannedNumber number) {
         return of(horn, name.label(), number, SIGNED.contains(name));
     }
 
@@ -48,11 +48,11 @@ public record Figure(
                 because(horn, number.because()));
     }
 
-    Figure withLabel(String other) {
+    public Figure withLabel(String other) {
         return new Figure(other, value, unit, uncertainty, window, at, because);
     }
 
-    Figure withValue(String written) {
+    public Figure withValue(String written) {
         return new Figure(label, written, unit, uncertainty, window, at, because);
     }
 
@@ -62,7 +62,7 @@ public record Figure(
     }
 
     /** The same, reached through the becauses of {@code read}, so that it can lead back. */
-    static String because(String horn, String id, List<String> read) {
+    public static String because(String horn, String id, List<String> read) {
         StringBuilder address = new StringBuilder(because(horn, id));
         read.forEach(one -> address.append("&by=").append(encoded(one)));
         return address.toString();

@@ -3,10 +3,10 @@ package hornwright.desk.web.view;
 import hornwright.bench.archive.Grade;
 
 /** A grade as a page writes it: its own word, with the icon of the state it is nearest to. */
-final class GradeState {
+public final class GradeState {
     private GradeState() {}
 
-    static State of(Grade grade) {
+    public static State of(Grade grade) {
         String icon = switch (grade) {
             case ESTABLISHED, WELL_SUPPORTED -> "done";
             case INDICATED, REPORTED -> "planned";

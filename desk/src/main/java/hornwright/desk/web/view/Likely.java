@@ -31,7 +31,7 @@ public final class Likely {
                 : Optional.empty();
     }
 
-    static String remark(double value, String unit, String typed, Optional<Double> expected) {
+    public static String remark(double value, String unit, String typed, Optional<Double> expected) {
         String converted =
                 typed.matches("(?s).*[a-zA-Z\"/″].*") && !typed.strip().endsWith(unit)
                         ? "= %s %s".formatted(Written.plain(value), unit)

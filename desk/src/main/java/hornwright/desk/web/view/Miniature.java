@@ -33,7 +33,7 @@ public record Miniature(String viewBox, String outline, String bands, List<Disc>
     }
 
     /** A horn on which some cups are pointed at; {@code told} says which. */
-    static Miniature pointing(Keywork keywork, Predicate<Cup> at, String told) {
+    public static Miniature pointing(Keywork keywork, Predicate<Cup> at, String told) {
         return of(keywork, cup -> at.test(cup) ? PadSizes.Size.SIZED : PadSizes.Size.OPEN, told);
     }
 

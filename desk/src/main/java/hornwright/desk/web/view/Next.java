@@ -54,7 +54,7 @@ public record Next(String missing, String next, String brief, String go, String 
     }
 
     /** Where the answer is typed: a sheet of the grid, a group of the survey, or the work page for what is agreed. */
-    static String address(OnBench bench, Missing missing) {
+    public static String address(OnBench bench, Missing missing) {
         MeasureSheet sheet = MeasureSheet.ofKind(missing.kind());
         if (sheet != null) {
             return bench.address("measure") + "?sheet=" + sheet.word() + "#" + ElementId.row(missing.of());

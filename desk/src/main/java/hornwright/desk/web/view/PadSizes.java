@@ -24,7 +24,7 @@ public record PadSizes(long sized, long provisional, long all) {
         return of(bench.keywork().cups().list(), cup -> size(bench, cup));
     }
 
-    static PadSizes of(List<Cup> cups, Function<Cup, Size> size) {
+    public static PadSizes of(List<Cup> cups, Function<Cup, Size> size) {
         return new PadSizes(
                 cups.stream().filter(cup -> size.apply(cup) == Size.SIZED).count(),
                 cups.stream().filter(cup -> size.apply(cup) == Size.PROVISIONAL).count(),

@@ -1,9 +1,7 @@
 /**
- * What each page shows, as plain records made from a job and its plan. No request, no HTML and no trade rule is known
- * here: only which facts stand where, and how a number is written.
+ * Shapes that more than one page shows: a figure with its because, a state, the next thing to do, the panel of a place.
  *
- * <p>Main type: {@link hornwright.desk.web.view.Frame}, which stands round every page. Read {@code
- * docs/guide/pages.md} first.
+ * <p>Main type: {@link hornwright.desk.web.view.Frame}. No request is known here. Read {@code docs/guide/pages.md} first.
  */
 @NullMarked
 package hornwright.desk.web.view;

@@ -1,4 +1,0 @@
-package hornwright.desk.web.view;
-
-/** Why one number is so. Question: what was it made of, and can I trust it? */
-public record BecausePage(Frame frame, Reasons reasons, String back) {}
