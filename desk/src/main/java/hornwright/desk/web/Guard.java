@@ -3,6 +3,7 @@ package hornwright.desk.web;
 import hornwright.desk.web.page.Refusal;
 import hornwright.desk.web.page.Uploads;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -16,9 +17,12 @@ final class Guard {
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
 
+    /** A browser that is still sending when the connection ends never shows the sentence, so this much is read away first. */
+    private static final long READ_AWAY = 4L << 20;
+
     private Guard() {}
 
-    static void check(Context context) {
+    static void check(Context context) throws IOException {
         Headers.on(context);
         String method = context.req().getMethod().toUpperCase(Locale.ROOT);
         if (!KNOWN.contains(method)) {
@@ -50,13 +54,14 @@ final class Guard {
         }
     }
 
-    private static void requireSmallBody(Context context) {
+    private static void requireSmallBody(Context context) throws IOException {
         @Nullable String length = context.header("Content-Length");
         if (length == null) {
             throw new Refusal(411, "A form must say how long it is.");
         }
         Uploads.Limit limit = Uploads.limit(context);
         if (length.length() > 9 || Long.parseLong(length) > limit.bytes()) {
+            context.req().getInputStream().skip(READ_AWAY);
             throw new Refusal(413, limit.sentence());
         }
     }
