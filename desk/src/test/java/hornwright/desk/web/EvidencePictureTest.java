@@ -8,7 +8,6 @@ import hornwright.desk.picture.Camera;
 import hornwright.desk.use.CheckShop;
 import hornwright.desk.use.OpenShop;
 import hornwright.desk.use.ShareArchive;
-import hornwright.desk.use.Shop;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,18 +17,13 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A picture or scan put in with what it shows: kept by its hash, without place or camera, and sent with the evidence. */
-final class EvidencePictureTest {
+final class EvidencePictureTest extends ServedShop {
     private static final String EDGE = "edge-of-a-part";
     private static final Map<String, String> LOOK = Map.of(
             "means", "CLEAR_PHOTO",
@@ -40,25 +34,8 @@ final class EvidencePictureTest {
             "m.lower-stack.foot", "leather",
             "p.lower-stack.foot", "foot.d");
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.DEMO, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    EvidencePictureTest() {
+        super(OpenShop.FirstRun.DEMO);
     }
 
     @Test

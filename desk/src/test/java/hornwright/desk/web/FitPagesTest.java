@@ -4,42 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.bench.archive.Fitting;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What fits, entered by a plain form and shown wherever such a part is missing. */
-final class FitPagesTest {
+final class FitPagesTest extends ServedShop {
     private static final String CLAIM =
             "kind=ROLLER&part=brass+roller&size=4%2C0&stance=SUPPORTS&voice=ALTO&places=table.roller"
                     + "&from=41207&to=&means=MEASURED&hand=FIRST&interest=NEUTRAL&bearing=DIRECT&origin=horn+41207"
                     + "&citation=bench+book+3&file=&where=&terms=&when=";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.DEMO, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    FitPagesTest() {
+        super(OpenShop.FirstRun.DEMO);
     }
 
     private List<Fitting> fittings() {

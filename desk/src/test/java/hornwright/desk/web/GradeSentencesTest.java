@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.bench.archive.Grade;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,13 +12,10 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Every sentence of every page that speaks of the archive: a grade and a probability never share one. */
-final class GradeSentencesTest {
+final class GradeSentencesTest extends ServedShop {
     private static final String HORN = "/horn/q-0001";
 
     /** "B · well supported", "contested". */
@@ -37,25 +31,8 @@ final class GradeSentencesTest {
     private static final Pattern ENDS = Pattern.compile(
             "</?(?:p|li|ul|ol|td|th|tr|dt|dd|dl|div|h\\d|section|summary|details|title|desc|text|label|button|option|svg|table)\\b[^>]*>");
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.DEMO, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    GradeSentencesTest() {
+        super(OpenShop.FirstRun.DEMO);
     }
 
     private static List<String> sentences(String page) {

@@ -4,44 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.bench.survey.StoredPart;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A removed original from the horn to its bag and back. */
-final class KeptTest {
+final class KeptTest extends ServedShop {
     private static final String HORN = "/horn/q-0001";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.DEMO, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    KeptTest() {
+        super(OpenShop.FirstRun.DEMO);
     }
 
     @Test

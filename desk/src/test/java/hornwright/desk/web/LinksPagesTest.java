@@ -3,53 +3,29 @@ package hornwright.desk.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Regulation as a plain page without scripts. */
-final class LinksPagesTest {
+final class LinksPagesTest extends ServedShop {
     private static final String FELT = "r%2FLINKED_GAP%2Fcup.d%2Fpressing+d=0.21"
             + "&r%2FLINKED_GAP%2Fcup.f-sharp%2Fpressing+d=0&r%2FLINKED_GAP%2Fcup.bis%2Fpressing+d=0";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Shop shop;
-
-    @SuppressWarnings("NullAway.Init")
-    private WebServer server;
-
-    @SuppressWarnings("NullAway.Init")
-    private Wire wire;
 
     @SuppressWarnings("NullAway.Init")
     private String horn;
 
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-        horn = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41207&use=WORKING")
-                .header("Location");
+    LinksPagesTest() {
+        super(OpenShop.FirstRun.EMPTY);
     }
 
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    @BeforeEach
+    void start() throws Exception {
+        horn = newAlto();
     }
 
     private String page() throws IOException {

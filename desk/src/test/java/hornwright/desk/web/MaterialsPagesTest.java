@@ -7,40 +7,17 @@ import hornwright.bench.material.Property;
 import hornwright.bench.material.Standing;
 import hornwright.bench.rules.Rule;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The table of materials as a person sets and tests it, by plain forms. */
-final class MaterialsPagesTest {
+final class MaterialsPagesTest extends ServedShop {
     private static final String FELT = "material.woven-wool-felt.modulus_MPa";
     private static final String WEIGHED =
             "test=weight&material=woven+wool+felt&across=8&weight=200&free=3.02&loaded=2.61";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    MaterialsPagesTest() {
+        super(OpenShop.FirstRun.EMPTY);
     }
 
     private Rule working() {
@@ -86,8 +63,8 @@ final class MaterialsPagesTest {
         wire.post("/materials/test", WEIGHED);
         wire.post("/materials/test", "test=pad&class=medium&ring=28&weight=100&free=4.32&loaded=4.24");
         double felt = working().value();
-        stop();
-        start();
+        close();
+        serve();
         assertThat(working().value()).isEqualTo(felt);
         assertThat(shop.house().state().materials().value("medium", Property.SEAT))
                 .isCloseTo(100 * 9.80665e-3 / (Math.PI * 28 * 0.08), within(1e-9));

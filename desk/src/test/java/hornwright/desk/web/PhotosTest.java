@@ -6,7 +6,6 @@ import hornwright.bench.survey.Photo;
 import hornwright.desk.picture.Camera;
 import hornwright.desk.use.CheckShop;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -17,40 +16,24 @@ import java.net.http.HttpResponse;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A photograph from the form of a telephone to the page and back out of sight. Source: OWASP ASVS 5.0.0, chapter 5. */
-final class PhotosTest {
+final class PhotosTest extends ServedShop {
     private static final String EDGE = "----edge";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
     private String horn;
+
+    PhotosTest() {
+        super(OpenShop.FirstRun.EMPTY);
+    }
 
     @BeforeEach
     void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-        horn = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41207&use=WORKING")
-                .header("Location");
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+        horn = newAlto();
     }
 
     @Test

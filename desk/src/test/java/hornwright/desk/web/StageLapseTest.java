@@ -3,38 +3,20 @@ package hornwright.desk.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
-import java.nio.file.Path;
-import java.time.Clock;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Readings lapse aloud: before a stage is said, when it is said, and beside the value that counts no longer. */
-class StageLapseTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
+class StageLapseTest extends ServedShop {
     private String horn;
+
+    StageLapseTest() {
+        super(OpenShop.FirstRun.EMPTY);
+    }
 
     @BeforeEach
     void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.EMPTY, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-        horn = wire.post("/horns", "pattern=tarrant-loe-alto&serial=41207&use=WORKING")
-                .header("Location");
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+        horn = newAlto();
     }
 
     @Test

@@ -6,38 +6,15 @@ import hornwright.bench.archive.YearRow;
 import hornwright.bench.archive.YearTable;
 import hornwright.desk.archivefile.ArchiveFile;
 import hornwright.desk.use.OpenShop;
-import hornwright.desk.use.Shop;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The shop's table from serial to year, by plain forms. */
-final class YearPagesTest {
+final class YearPagesTest extends ServedShop {
     private static final String ROW = "serial=42000&year=1938%7E&source=a+letter+in+the+case";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init")
-    Path folder;
-
-    private Shop shop;
-    private WebServer server;
-    private Wire wire;
-
-    @BeforeEach
-    void start() throws Exception {
-        shop = OpenShop.open(new OpenShop.Where.Folder(folder), OpenShop.FirstRun.DEMO, Clock.systemUTC());
-        server = WebServer.start(new Site(shop), 0);
-        wire = new Wire(server.address());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        shop.close();
+    YearPagesTest() {
+        super(OpenShop.FirstRun.DEMO);
     }
 
     private YearTable table() {

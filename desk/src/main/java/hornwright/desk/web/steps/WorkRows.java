@@ -1,4 +1,4 @@
-package hornwright.desk.web.work;
+package hornwright.desk.web.steps;
 
 import hornwright.bench.horn.Cup;
 import hornwright.bench.horn.Key;
@@ -13,15 +13,15 @@ import hornwright.bench.steps.WorkGraph;
 import hornwright.bench.survey.AgreedUse;
 import hornwright.bench.survey.Stage;
 import hornwright.desk.web.plan.SettledRows;
+import hornwright.desk.web.steps.WorkPage.Act;
+import hornwright.desk.web.steps.WorkPage.StageRow;
+import hornwright.desk.web.steps.WorkPage.StepRow;
 import hornwright.desk.web.view.Clocks;
 import hornwright.desk.web.view.Frame;
 import hornwright.desk.web.view.Next;
 import hornwright.desk.web.view.OnBench;
 import hornwright.desk.web.view.PlacePanel;
 import hornwright.desk.web.view.State;
-import hornwright.desk.web.work.WorkPage.Act;
-import hornwright.desk.web.work.WorkPage.StageRow;
-import hornwright.desk.web.work.WorkPage.StepRow;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package hornwright.desk.web.work;
+package hornwright.desk.web.steps;
 
 import hornwright.desk.web.view.Frame;
 import hornwright.desk.web.view.Next;

@@ -1,4 +1,4 @@
-package hornwright.desk.web.work;
+package hornwright.desk.web.steps;
 
 import hornwright.bench.plan.PlanInputs;
 import hornwright.bench.plan.measured.Lapse;

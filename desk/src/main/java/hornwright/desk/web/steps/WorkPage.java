@@ -1,4 +1,4 @@
-package hornwright.desk.web.work;
+package hornwright.desk.web.steps;
 
 import hornwright.desk.web.plan.LinksPage;
 import hornwright.desk.web.view.Frame;
