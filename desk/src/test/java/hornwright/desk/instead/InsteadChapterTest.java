@@ -31,8 +31,10 @@ import hornwright.desk.keyworkfile.KeyworkFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class InsteadChapterTest {
     private static final Keywork ALTO = KeyworkFile.shipped("tarrant-loe-alto").orElseThrow();
     private static final PlanInputs INPUTS = PlanInputs.of(ALTO);

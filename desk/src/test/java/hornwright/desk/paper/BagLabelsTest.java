@@ -21,12 +21,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** Labels as a camera and a person read them, from the printed page. */
+@Tag("slow")
 final class BagLabelsTest {
     private static final String ADDRESS = "http://127.0.0.1:8420/horn/q-0001?place=";
 

@@ -24,8 +24,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class HeightAdviceTest {
     private static final Air AIR = AirModel.CHAIGNE_KERGOMARD.at(26.85);
     private static final double BAND = 4;

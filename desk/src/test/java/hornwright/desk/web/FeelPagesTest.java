@@ -11,10 +11,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The feel of a horn and its keys from the side, as plain pages without scripts. */
+@Tag("slow")
 final class FeelPagesTest {
     @TempDir
     @SuppressWarnings("NullAway.Init")

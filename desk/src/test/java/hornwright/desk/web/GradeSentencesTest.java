@@ -12,9 +12,11 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every sentence of every page that speaks of the archive: a grade and a probability never share one. */
+@Tag("slow")
 final class GradeSentencesTest extends ServedShop {
     private static final String HORN = "/horn/q-0001";
 

@@ -9,9 +9,11 @@ import java.time.ZoneId;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Regulation as a plain page without scripts. */
+@Tag("slow")
 final class LinksPagesTest extends ServedShop {
     private static final String FELT = "r%2FLINKED_GAP%2Fcup.d%2Fpressing+d=0.21"
             + "&r%2FLINKED_GAP%2Fcup.f-sharp%2Fpressing+d=0&r%2FLINKED_GAP%2Fcup.bis%2Fpressing+d=0";
