@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 final class BackUpTest {
     private static final Hand HAND = new Hand("p-1", "bench one");
 
